@@ -1,0 +1,34 @@
+import { resolve } from 'node:path'
+import react from '@vitejs/plugin-react'
+import { defineConfig } from 'electron-vite'
+
+const here = (path: string) => resolve(import.meta.dirname, path)
+
+export default defineConfig({
+  main: {
+    build: {
+      externalizeDeps: true,
+      rolldownOptions: {
+        input: {
+          electron: here('main/hosts/electron/main.ts'),
+          browser: here('main/hosts/browser/main.ts'),
+        },
+      },
+    },
+  },
+  preload: {
+    build: {
+      // A sandboxed preload must be one CommonJS file that requires nothing but 'electron'.
+      externalizeDeps: false,
+      rolldownOptions: {
+        input: { preload: here('main/hosts/electron/preload.ts') },
+        output: { format: 'cjs', entryFileNames: '[name].cjs', codeSplitting: false },
+      },
+    },
+  },
+  renderer: {
+    root: here('renderer'),
+    plugins: [react()],
+    build: { minify: true, rolldownOptions: { input: here('renderer/index.html') } },
+  },
+})

@@ -1,0 +1,186 @@
+/**
+ * The contract between the screens and the service: every channel once, with what goes in, what
+ * comes out, and whether it changes the book. Types are inferred from here and never restated.
+ */
+import * as z from 'zod'
+import { Colour, Count, Id, Instant, Name, Note } from './schemas/basics.ts'
+import {
+  Balance,
+  Batch,
+  BatchCurve,
+  BatchPage,
+  BatchSummary,
+  BottleLot,
+  Caution,
+  Jar,
+  JarContents,
+  LedgerStep,
+  PantryLot,
+  Warning,
+} from './schemas/cellar.ts'
+import { Refusal } from './schemas/errors.ts'
+import { Fruit } from './schemas/fruits.ts'
+import { Move, RecordedMove } from './schemas/moves.ts'
+
+const nothing = z.strictObject({})
+
+/** Chosen by the caller; the same key again answers with what the first call did. */
+const key = Id
+
+export const Settings = z.strictObject({
+  /** A BCP 47 tag; decides how numbers and dates are read and written. */
+  locale: z.string().min(2).max(35),
+  units: z.enum(['metric', 'us']),
+  theme: z.enum(['light', 'dark', 'system']),
+  currency: z.string().regex(/^[A-Z]{3}$/),
+})
+export type Settings = z.infer<typeof Settings>
+
+export const CellarStatus = z.strictObject({
+  host: z.enum(['electron', 'browser']),
+  version: z.string(),
+  file: z.string(),
+  isDemo: z.boolean(),
+  hasDemo: z.boolean(),
+  /** No jar, batch or move yet: the first-run screen is shown. */
+  isEmpty: z.boolean(),
+  settings: Settings,
+})
+export type CellarStatus = z.infer<typeof CellarStatus>
+
+const Recorded = z.strictObject({
+  groupId: Id,
+  moveIds: z.array(Id),
+  warnings: z.array(Warning),
+})
+
+const Preview = z.strictObject({
+  refusals: z.array(z.strictObject({ index: z.number().int(), refusal: Refusal })),
+  /** The composition after each of the moves asked about. */
+  steps: z.array(LedgerStep),
+  warnings: z.array(Warning),
+  /** Later moves that would no longer be possible. */
+  breaks: z.array(z.strictObject({ recorded: RecordedMove, refusal: Refusal })),
+})
+
+const moves = z.array(Move).min(1).max(50)
+
+const channel = <Request extends z.ZodType, Answer extends z.ZodType>(
+  effect: 'read' | 'write',
+  request: Request,
+  reply: Answer,
+) => ({ effect, request, reply })
+
+export const channels = {
+  'cellar.status': channel('read', nothing, CellarStatus),
+  /** Builds the demo book beside the maker's own if need be, and opens it. */
+  'cellar.openDemo': channel('write', nothing, CellarStatus),
+  'cellar.openOwn': channel('write', nothing, CellarStatus),
+  /** Deletes the demo book's file and opens the maker's own. */
+  'cellar.removeDemo': channel('write', nothing, CellarStatus),
+  'cellar.changeSettings': channel('write', Settings.partial(), Settings),
+  'cellar.balance': channel('read', nothing, Balance),
+  'cellar.check': channel(
+    'read',
+    nothing,
+    z.strictObject({
+      integrity: z.string(),
+      moveCount: z.number().int(),
+      lotsDiffering: z.array(Id),
+      bottleLotsDiffering: z.array(Id),
+      refusedMoves: z.array(Id),
+    }),
+  ),
+  /** Makes every derived table again from the moves. */
+  'cellar.rebuild': channel('write', nothing, nothing),
+
+  'fruits.list': channel('read', nothing, z.array(Fruit)),
+
+  'jars.list': channel(
+    'read',
+    nothing,
+    z.array(z.strictObject({ jar: Jar, contents: JarContents.optional() })),
+  ),
+  'jars.add': channel('write', z.strictObject({ jars: z.array(Jar).min(1).max(50) }), nothing),
+  'jars.change': channel('write', Jar, Jar),
+
+  'pantry.list': channel('read', nothing, z.array(PantryLot)),
+  'bottles.list': channel('read', nothing, z.array(BottleLot)),
+
+  'batches.list': channel('read', nothing, z.array(BatchSummary)),
+  'batches.open': channel('write', Batch, Batch),
+  'batches.change': channel(
+    'write',
+    z.strictObject({
+      id: Id,
+      name: Name.optional(),
+      colour: Colour.optional(),
+      note: Note.optional(),
+    }),
+    Batch,
+  ),
+  'batches.page': channel('read', z.strictObject({ batchId: Id }), BatchPage),
+  'batches.curve': channel(
+    'read',
+    z.strictObject({ batchId: Id, points: z.number().int().min(2).max(2000) }),
+    BatchCurve,
+  ),
+
+  'moves.preview': channel('read', z.strictObject({ moves }), Preview),
+  'moves.record': channel('write', z.strictObject({ key, moves }), Recorded),
+  'moves.previewAmend': channel(
+    'read',
+    z.strictObject({ moveId: Id, move: Move.nullable() }),
+    Preview,
+  ),
+  /** Writes a new version of a move, or strikes it when `move` is null. */
+  'moves.amend': channel(
+    'write',
+    z.strictObject({ key, moveId: Id, fromVersion: Count, move: Move.nullable() }),
+    Recorded,
+  ),
+  /** Strikes the moves that were recorded last, together. */
+  'moves.undo': channel(
+    'write',
+    z.strictObject({ key, batchId: Id.optional() }),
+    z.strictObject({ struck: z.array(RecordedMove) }),
+  ),
+  'moves.history': channel(
+    'read',
+    z.strictObject({ moveId: Id }),
+    z.array(
+      z.strictObject({
+        version: z.number().int(),
+        recordedAt: Instant,
+        move: Move.nullable(),
+      }),
+    ),
+  ),
+
+  'today.list': channel(
+    'read',
+    nothing,
+    z.strictObject({
+      batches: z.array(BatchSummary),
+      cautions: z.array(Caution),
+    }),
+  ),
+} as const
+
+export type Channel = keyof typeof channels
+export type Request<C extends Channel> = z.input<(typeof channels)[C]['request']>
+export type ParsedRequest<C extends Channel> = z.output<(typeof channels)[C]['request']>
+export type Answer<C extends Channel> = z.output<(typeof channels)[C]['reply']>
+
+export const isChannel = (name: string): name is Channel => Object.hasOwn(channels, name)
+
+/** What the service tells every window after a write. */
+export const BookChanged = z.strictObject({ event: z.literal('bookChanged') })
+export type BookChanged = z.infer<typeof BookChanged>
+
+/** How a screen reaches the service, whichever host it runs in. */
+export interface Bridge {
+  call(name: string, request: unknown): Promise<unknown>
+  /** Returns a function that stops listening. */
+  onChange(listener: () => void): () => void
+}

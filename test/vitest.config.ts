@@ -1,0 +1,31 @@
+import { defineConfig } from 'vitest/config'
+
+const root = new URL('..', import.meta.url).pathname
+
+export default defineConfig({
+  test: {
+    watch: false,
+    projects: [
+      {
+        root,
+        test: {
+          name: 'node',
+          include: [
+            'test/{architecture,shared,engine,cellar,papers,service,hosts,demo}/**/*.test.ts',
+          ],
+          environment: 'node',
+          pool: 'threads',
+        },
+      },
+      {
+        root,
+        test: {
+          name: 'screens',
+          include: ['test/screens/**/*.test.{ts,tsx}'],
+          environment: 'jsdom',
+          pool: 'threads',
+        },
+      },
+    ],
+  },
+})
