@@ -16,7 +16,6 @@ import {
   JarContents,
   LedgerStep,
   PantryLot,
-  Warning,
 } from './schemas/cellar.ts'
 import { Refusal } from './schemas/errors.ts'
 import { Fruit } from './schemas/fruits.ts'
@@ -51,14 +50,14 @@ export type CellarStatus = z.infer<typeof CellarStatus>
 const Recorded = z.strictObject({
   groupId: Id,
   moveIds: z.array(Id),
-  warnings: z.array(Warning),
+  warnings: z.array(Caution),
 })
 
 const Preview = z.strictObject({
   refusals: z.array(z.strictObject({ index: z.number().int(), refusal: Refusal })),
   /** The composition after each of the moves asked about. */
   steps: z.array(LedgerStep),
-  warnings: z.array(Warning),
+  warnings: z.array(Caution),
   /** Later moves that would no longer be possible. */
   breaks: z.array(z.strictObject({ recorded: RecordedMove, refusal: Refusal })),
 })

@@ -102,15 +102,6 @@ export type BottleLot = z.infer<typeof BottleLot>
 export const Transfer = z.strictObject({ from: z.string(), to: z.string(), matter: MatterShape })
 export type Transfer = z.infer<typeof Transfer>
 
-/** Something about a move that is allowed but should be seen. */
-export const Warning = z.strictObject({
-  code: z.enum(['jarOverfull', 'sugarUndissolved', 'weakForFruit', 'strongSpirit', 'uncovered']),
-  jarId: Id,
-  value: z.number(),
-  limit: z.number(),
-})
-export type Warning = z.infer<typeof Warning>
-
 /** One line of a batch's ledger with the composition right after it. */
 export const LedgerStep = z.strictObject({
   recorded: RecordedMove,
@@ -147,6 +138,7 @@ export const NextStep = z.strictObject({
 })
 export type NextStep = z.infer<typeof NextStep>
 
+/** Something that is allowed but should be seen, at the act or on Today. */
 export const Caution = z.strictObject({
   code: z.enum([
     'sugarOnlyTooLong',
@@ -157,6 +149,7 @@ export const Caution = z.strictObject({
     'strongSpirit',
     'stonesTooLong',
     'fruitHazard',
+    'sugarUndissolved',
   ]),
   severity: z.enum(['note', 'warning']),
   batchId: Id.optional(),

@@ -16,6 +16,7 @@ export const ErrorCode = z.enum([
   'wrongGoods',
   'sameJar',
   'alreadyThere',
+  'noSuchMixture',
   'breaksLater',
   // not there, or not as it was
   'notFound',
@@ -46,6 +47,7 @@ export const Refusal = z.strictObject({
     'wrongGoods',
     'sameJar',
     'alreadyThere',
+    'noSuchMixture',
   ]),
   /** A place as the ledger names it, such as `jar:north-shelf`. */
   place: z.string(),

@@ -1,0 +1,33 @@
+/** A batch's name, colour and notes. What it is made of is read off the ledger. */
+import type { Batch } from '../../shared/schemas/cellar.ts'
+import type { Book } from './open-book.ts'
+
+interface BatchRow {
+  id: string
+  name: string
+  colour: string
+  note: string
+  opened_at: string
+}
+
+const batchOf = ({ opened_at, ...row }: BatchRow): Batch => ({ ...row, openedAt: opened_at })
+
+export const allBatches = (book: Book): Batch[] =>
+  (book.prepare('SELECT * FROM batch ORDER BY opened_at, rowid').all() as BatchRow[]).map(batchOf)
+
+export function batchById(book: Book, id: string): Batch | undefined {
+  const row = book.prepare('SELECT * FROM batch WHERE id = ?').get(id) as BatchRow | undefined
+  return row && batchOf(row)
+}
+
+/** Adds a batch, or changes the one that has its id. */
+export function putBatch(book: Book, batch: Batch): void {
+  book
+    .prepare(
+      `INSERT INTO batch (id, name, colour, note, opened_at)
+       VALUES (:id, :name, :colour, :note, :openedAt)
+       ON CONFLICT (id) DO UPDATE SET name = excluded.name, colour = excluded.colour,
+         note = excluded.note`,
+    )
+    .run(batch)
+}

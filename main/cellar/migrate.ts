@@ -1,0 +1,24 @@
+/** Brings a book up to this program's schema, one transaction a step; refuses a newer book. */
+import type { Database } from 'better-sqlite3'
+import { BookError } from './book-error.ts'
+import { migrations, type Migration } from './migrations.ts'
+
+export function migrate(db: Database, steps: readonly Migration[] = migrations): void {
+  const newest = steps.at(-1)?.version ?? 0
+  const version = db.pragma('user_version', { simple: true }) as number
+  if (version > newest)
+    throw new BookError(
+      'bookNewer',
+      `this book has schema ${version}, this program knows up to ${newest}`,
+    )
+  let last = 0
+  for (const step of steps) {
+    if (step.version <= last) throw new Error(`migration ${step.version} is out of order`)
+    last = step.version
+    if (step.version <= version) continue
+    db.transaction(() => {
+      db.exec(step.sql)
+      db.pragma(`user_version = ${step.version}`)
+    }).immediate()
+  }
+}

@@ -1,0 +1,101 @@
+/**
+ * The book's schema, one step after another. A step that was released is never edited: what has
+ * to change comes as a new step. Numbers are what `user_version` shows after the step.
+ */
+export interface Migration {
+  readonly version: number
+  readonly does: string
+  readonly sql: string
+}
+
+export const migrations: readonly Migration[] = [
+  {
+    version: 10,
+    does: 'keep moves, jars, batches and settings; derive pantry and bottle lots',
+    sql: `
+      CREATE TABLE setting (
+        key TEXT PRIMARY KEY,
+        value TEXT NOT NULL CHECK (json_valid(value))
+      ) STRICT, WITHOUT ROWID;
+
+      CREATE TABLE jar (
+        id TEXT PRIMARY KEY,
+        name TEXT NOT NULL,
+        shape TEXT NOT NULL CHECK (shape IN ('jar', 'demijohn', 'crock', 'flask')),
+        capacity_ml REAL NOT NULL CHECK (capacity_ml > 0),
+        is_retired INTEGER NOT NULL CHECK (is_retired IN (0, 1))
+      ) STRICT;
+
+      CREATE TABLE batch (
+        id TEXT PRIMARY KEY,
+        name TEXT NOT NULL,
+        colour TEXT NOT NULL,
+        note TEXT NOT NULL,
+        opened_at TEXT NOT NULL
+      ) STRICT;
+
+      -- What was recorded together and is undone together. An undo is a group of its own that
+      -- names the group it takes back. The key makes a repeated request harmless.
+      CREATE TABLE move_group (
+        id TEXT PRIMARY KEY,
+        request_key TEXT NOT NULL UNIQUE,
+        recorded_at TEXT NOT NULL,
+        undoes TEXT UNIQUE REFERENCES move_group (id)
+      ) STRICT;
+
+      -- The ledger. Rows are only ever added: an amendment is a row with the next version, and a
+      -- struck move is one whose newest row has no payload.
+      CREATE TABLE move (
+        seq INTEGER PRIMARY KEY AUTOINCREMENT,
+        id TEXT NOT NULL,
+        version INTEGER NOT NULL CHECK (version >= 1),
+        group_id TEXT NOT NULL REFERENCES move_group (id),
+        payload TEXT CHECK (payload IS NULL OR json_valid(payload)),
+        kind TEXT AS (payload ->> '$.kind'),
+        batch_id TEXT AS (payload ->> '$.batchId') REFERENCES batch (id),
+        UNIQUE (id, version)
+      ) STRICT;
+      CREATE INDEX move_group_moves ON move (group_id);
+      CREATE TRIGGER move_is_never_changed BEFORE UPDATE ON move
+        BEGIN SELECT RAISE(ABORT, 'moves are only ever added'); END;
+      CREATE TRIGGER move_is_never_deleted BEFORE DELETE ON move
+        BEGIN SELECT RAISE(ABORT, 'moves are only ever added'); END;
+
+      -- Each move as it stands now; seq is that of its first recording, which orders equal instants.
+      CREATE VIEW current_move AS
+        SELECT newest.id, first.seq, newest.version, first.group_id, recorded.recorded_at,
+               newest.payload, newest.kind, newest.batch_id
+        FROM move AS newest
+        JOIN move AS first ON first.id = newest.id AND first.version = 1
+        JOIN move_group AS recorded ON recorded.id = first.group_id
+        WHERE newest.payload IS NOT NULL
+          AND NOT EXISTS (
+            SELECT 1 FROM move AS later
+            WHERE later.id = newest.id AND later.version > newest.version
+          );
+
+      CREATE VIEW reading AS
+        SELECT id, payload ->> '$.at' AS at, batch_id, payload ->> '$.jarId' AS jar_id,
+               payload -> '$.reading' AS reading
+        FROM current_move WHERE kind = 'read';
+
+      -- Derived from the ledger; "rebuild" makes them again.
+      CREATE TABLE pantry_lot (
+        id TEXT PRIMARY KEY,
+        goods TEXT NOT NULL CHECK (json_valid(goods)),
+        bought_at TEXT NOT NULL,
+        bought_g REAL NOT NULL,
+        left_g REAL NOT NULL,
+        price_minor INTEGER
+      ) STRICT;
+      CREATE TABLE bottle_lot (
+        id TEXT PRIMARY KEY,
+        batch_id TEXT NOT NULL,
+        bottled_at TEXT NOT NULL,
+        bottle_size_ml REAL NOT NULL,
+        filled_count INTEGER NOT NULL,
+        count INTEGER NOT NULL CHECK (count BETWEEN 0 AND filled_count)
+      ) STRICT;
+    `,
+  },
+]

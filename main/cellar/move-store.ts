@@ -1,0 +1,147 @@
+/** The ledger's rows: recording, amending, taking back. Rows are added and never changed. */
+import { Move, type RecordedMove } from '../../shared/schemas/moves.ts'
+import type { Book } from './open-book.ts'
+
+/** One row to add: a new move (version 1), a new version, or a strike (`move` null). */
+export interface MoveRow {
+  readonly id: string
+  readonly version: number
+  readonly move: Move | null
+}
+
+export interface MoveGroup {
+  readonly id: string
+  readonly requestKey: string
+  readonly recordedAt: string
+  readonly undoes?: string
+  readonly rows: readonly MoveRow[]
+}
+
+interface CurrentRow {
+  id: string
+  seq: number
+  version: number
+  group_id: string
+  recorded_at: string
+  payload: string
+}
+
+const recordedOf = (row: CurrentRow): RecordedMove => ({
+  id: row.id,
+  seq: row.seq,
+  groupId: row.group_id,
+  recordedAt: row.recorded_at,
+  version: row.version,
+  move: Move.parse(JSON.parse(row.payload)),
+})
+
+export function currentMoves(book: Book): RecordedMove[] {
+  const rows = book.prepare('SELECT * FROM current_move ORDER BY seq').all() as CurrentRow[]
+  return rows.map(recordedOf)
+}
+
+/** Adds a group's rows; call it inside a transaction. Returns the order number of the last. */
+export function addGroup(book: Book, group: MoveGroup): number {
+  book
+    .prepare('INSERT INTO move_group (id, request_key, recorded_at, undoes) VALUES (?, ?, ?, ?)')
+    .run(group.id, group.requestKey, group.recordedAt, group.undoes ?? null)
+  const add = book.prepare('INSERT INTO move (id, version, group_id, payload) VALUES (?, ?, ?, ?)')
+  let last = 0
+  for (const { id, version, move } of group.rows)
+    last = Number(
+      add.run(id, version, group.id, move === null ? null : JSON.stringify(move)).lastInsertRowid,
+    )
+  return last
+}
+
+export const nextSeq = (book: Book): number =>
+  1 + (book.prepare('SELECT coalesce(max(seq), 0) FROM move').pluck().get() as number)
+
+/** The group that an earlier request with this key made. */
+export function groupOfRequest(book: Book, key: string): { id: string } | undefined {
+  return book.prepare('SELECT id FROM move_group WHERE request_key = ?').get(key) as
+    { id: string } | undefined
+}
+
+export const moveIdsOfGroup = (book: Book, groupId: string): string[] =>
+  book
+    .prepare('SELECT id FROM move WHERE group_id = ? ORDER BY seq')
+    .pluck()
+    .all(groupId) as string[]
+
+/** The group to take back next: the newest that is no undo, not taken back, and of this batch. */
+export function lastGroup(book: Book, batchId: string | undefined): string | undefined {
+  return book
+    .prepare(
+      `SELECT grouped.id FROM move_group AS grouped
+       JOIN move ON move.group_id = grouped.id
+       WHERE grouped.undoes IS NULL
+         AND NOT EXISTS (SELECT 1 FROM move_group AS undo WHERE undo.undoes = grouped.id)
+         AND (:batchId IS NULL OR move.batch_id = :batchId OR EXISTS (
+           SELECT 1 FROM move AS before
+           WHERE before.id = move.id AND before.version < move.version
+             AND before.batch_id = :batchId))
+       ORDER BY move.seq DESC LIMIT 1`,
+    )
+    .pluck()
+    .get({ batchId: batchId ?? null }) as string | undefined
+}
+
+export interface MoveVersion {
+  readonly id: string
+  readonly version: number
+  readonly recordedAt: string
+  readonly move: Move | null
+}
+
+interface VersionRow {
+  id: string
+  version: number
+  recorded_at: string
+  payload: string | null
+}
+
+const versionOf = (row: VersionRow): MoveVersion => ({
+  id: row.id,
+  version: row.version,
+  recordedAt: row.recorded_at,
+  move: row.payload === null ? null : Move.parse(JSON.parse(row.payload)),
+})
+
+const versions = `
+  SELECT move.id, move.version, move_group.recorded_at, move.payload
+  FROM move JOIN move_group ON move_group.id = move.group_id`
+
+/** Every version of a move, oldest first. */
+export const versionsOfMove = (book: Book, moveId: string): MoveVersion[] =>
+  (book.prepare(`${versions} WHERE move.id = ? ORDER BY version`).all(moveId) as VersionRow[]).map(
+    versionOf,
+  )
+
+/** When and in which order a move was first recorded; amendments do not change that. */
+export function firstRecording(
+  book: Book,
+  moveId: string,
+): Pick<RecordedMove, 'id' | 'seq' | 'groupId' | 'recordedAt'> {
+  return book
+    .prepare(
+      `SELECT move.id, seq, group_id AS groupId, recorded_at AS recordedAt
+       FROM move JOIN move_group ON move_group.id = group_id
+       WHERE move.id = ? AND version = 1`,
+    )
+    .get(moveId) as Pick<RecordedMove, 'id' | 'seq' | 'groupId' | 'recordedAt'>
+}
+
+/** The rows that take a group back: each of its moves as it was before it. */
+export function rowsBefore(book: Book, groupId: string): MoveRow[] {
+  const ids = [...new Set(moveIdsOfGroup(book, groupId))]
+  return ids.map((id) => {
+    const all = versionsOfMove(book, id)
+    const first = book
+      .prepare('SELECT min(version) FROM move WHERE group_id = ? AND id = ?')
+      .pluck()
+      .get(groupId, id) as number
+    const before = all.find((version) => version.version === first - 1)
+    return { id, version: all.length + 1, move: before?.move ?? null }
+  })
+}

@@ -1,0 +1,22 @@
+/** How this cellar likes to be read: locale, units, theme, currency. */
+import { Settings } from '../../shared/channels.ts'
+import type { Book } from './open-book.ts'
+
+const defaults: Settings = { locale: 'en-GB', units: 'metric', theme: 'system', currency: 'EUR' }
+
+export function readSettings(book: Book): Settings {
+  const rows = book.prepare('SELECT key, value FROM setting').all() as {
+    key: string
+    value: string
+  }[]
+  const kept = Object.fromEntries(rows.map(({ key, value }) => [key, JSON.parse(value)]))
+  return Settings.parse({ ...defaults, ...kept })
+}
+
+export function changeSettings(book: Book, change: Partial<Settings>): void {
+  const put = book.prepare(
+    `INSERT INTO setting (key, value) VALUES (?, ?)
+     ON CONFLICT (key) DO UPDATE SET value = excluded.value`,
+  )
+  for (const [key, value] of Object.entries(change)) put.run(key, JSON.stringify(value))
+}

@@ -1,0 +1,53 @@
+/** One move against the cellar: its effect, or why it cannot be. Pure; nothing is written. */
+import type { Move } from '../../../shared/schemas/moves.ts'
+import type { CellarState } from './cellar-state.ts'
+import { bottle, drawBottle, give } from './moves/bottle-moves.ts'
+import type { MoveContext } from './moves/context.ts'
+import { crush, read, remark, stir } from './moves/jar-moves.ts'
+import { drawOff, filter, marry, press } from './moves/liquid-moves.ts'
+import { correct, discard } from './moves/mending-moves.ts'
+import { buy, charge, coverWithSugar, pourSpirit, pourWater, sugar } from './moves/pantry-moves.ts'
+import type { Outcome } from './refusal.ts'
+
+export function applyMove(cellar: CellarState, move: Move, context: MoveContext): Outcome {
+  switch (move.kind) {
+    case 'buy':
+      return buy(cellar, move, context)
+    case 'charge':
+      return charge(cellar, move, context)
+    case 'sugar':
+      return sugar(cellar, move, context)
+    case 'pourSpirit':
+      return pourSpirit(cellar, move, context)
+    case 'pourWater':
+      return pourWater(cellar, move, context)
+    case 'stir':
+      return stir(cellar, move, context)
+    case 'read':
+      return read(cellar, move, context)
+    case 'drawOff':
+      return drawOff(cellar, move, context)
+    case 'press':
+      return press(cellar, move, context)
+    case 'crush':
+      return crush(cellar, move, context)
+    case 'coverWithSugar':
+      return coverWithSugar(cellar, move, context)
+    case 'marry':
+      return marry(cellar, move, context)
+    case 'filter':
+      return filter(cellar, move, context)
+    case 'bottle':
+      return bottle(cellar, move, context)
+    case 'drawBottle':
+      return drawBottle(cellar, move)
+    case 'give':
+      return give(cellar, move)
+    case 'discard':
+      return discard(cellar, move, context)
+    case 'correct':
+      return correct(cellar, move, context)
+    case 'remark':
+      return remark()
+  }
+}

@@ -1,0 +1,170 @@
+/** A batch's history read off the ledger: where it stood, how it changed, what it yielded. */
+import { addMatter, noMatter, scaleMatter, type Matter } from '../../../shared/matter.ts'
+import type { Stage } from '../../../shared/schemas/cellar.ts'
+import { settledJar, type BottleState, type CellarState, type JarState } from './cellar-state.ts'
+import type { Step } from './fold.ts'
+import { describeLiquid, freeVolumeMl, isSpent } from './jar-liquid.ts'
+
+export const stepsOf = (steps: readonly Step[], batchId: string): Step[] =>
+  steps.filter((step) => step.batchIds.has(batchId))
+
+/** A stretch of time in which a jar held one batch at one stage. */
+export interface Span {
+  readonly jarId: string
+  readonly batchId: string
+  readonly stage: Stage
+  readonly fromMs: number
+  /** Undefined while the jar still holds it. */
+  readonly toMs: number | undefined
+  /** The jar as it stood when the stretch ended, or now. */
+  readonly last: JarState
+}
+
+/** Which liquid stood where, and for how long. */
+export function jarSpans(steps: readonly Step[], batchId: string, nowMs: number): Span[] {
+  const spans: Span[] = []
+  const open = new Map<string, { stage: Stage; fromMs: number; last: JarState }>()
+  const close = (jarId: string, toMs: number) => {
+    const span = open.get(jarId)
+    if (!span) return
+    open.delete(jarId)
+    // Moves logged at the same minute leave no stretch worth drawing.
+    if (toMs > span.fromMs)
+      spans.push({ jarId, batchId, ...span, toMs, last: settledJar(span.last, toMs) })
+  }
+  for (const { atMs, effect } of steps) {
+    for (const [jarId, jar] of effect.jars ?? []) {
+      const held = jar?.batchId === batchId ? jar : null
+      const span = open.get(jarId)
+      if (span && held?.stage === span.stage) open.set(jarId, { ...span, last: held })
+      else {
+        close(jarId, atMs)
+        if (held) open.set(jarId, { stage: held.stage, fromMs: atMs, last: held })
+      }
+    }
+  }
+  for (const [jarId, span] of open)
+    spans.push({ jarId, batchId, ...span, toMs: undefined, last: settledJar(span.last, nowMs) })
+  return spans.sort((a, b) => a.fromMs - b.fromMs)
+}
+
+export interface CurveSample {
+  readonly atMs: number
+  readonly strengthPctVol: number
+  readonly sugarGPerL: number
+  readonly volumeMl: number
+}
+
+/** Strength, sugar and volume over time: of each jar, and of all the batch's liquid together. */
+export function curveOf(
+  steps: readonly Step[],
+  batchId: string,
+  nowMs: number,
+  points: number,
+): Map<string, CurveSample[]> {
+  const curves = new Map<string, CurveSample[]>([['whole', []]])
+  const jars = new Map<string, JarState>()
+  const bottles = new Map<string, BottleState>()
+  const add = (key: string, atMs: number, matter: Matter) => {
+    const liquid = describeLiquid(matter)
+    if (!liquid) return
+    const { strengthPctVol, sugarGPerL, volumeMl } = liquid
+    const curve = curves.get(key) ?? []
+    curve.push({ atMs, strengthPctVol, sugarGPerL, volumeMl })
+    curves.set(key, curve)
+  }
+  const sample = (atMs: number) => {
+    let whole = noMatter
+    for (const [jarId, jar] of jars) {
+      const { free } = settledJar(jar, atMs).bodies
+      add(jarId, atMs, free)
+      whole = addMatter(whole, free)
+    }
+    for (const lot of bottles.values())
+      whole = addMatter(whole, scaleMatter(lot.perBottle, lot.count))
+    add('whole', atMs, whole)
+  }
+  const times = sampleTimes(
+    steps.map((step) => step.atMs),
+    nowMs,
+    points,
+  )
+  let next = 0
+  for (const atMs of times) {
+    while (next < steps.length && (steps[next] as Step).atMs <= atMs) {
+      const { effect } = steps[next] as Step
+      for (const [jarId, jar] of effect.jars ?? []) {
+        if (jar?.batchId === batchId) jars.set(jarId, jar)
+        else jars.delete(jarId)
+      }
+      for (const [id, lot] of effect.bottles ?? []) bottles.set(id, lot)
+      next += 1
+    }
+    sample(atMs)
+  }
+  return curves
+}
+
+const msPerHour = 3_600_000
+
+/**
+ * Instants to look at: a millisecond before each move and at it, then ever wider apart after it,
+ * because a jar changes fastest right after a move; and an even grid over the whole.
+ */
+function sampleTimes(moveTimes: readonly number[], nowMs: number, points: number): number[] {
+  const first = moveTimes[0]
+  if (first === undefined) return []
+  const last = Math.max(nowMs, moveTimes.at(-1) as number)
+  const times = new Set<number>([first, last])
+  for (let i = 1; i < points - 1; i += 1)
+    times.add(Math.round(first + ((last - first) * i) / (points - 1)))
+  for (const [index, atMs] of moveTimes.entries()) {
+    times.add(atMs)
+    if (atMs > first) times.add(atMs - 1)
+    const until = moveTimes[index + 1] ?? last
+    for (let hours = 2; hours <= 24 * 32; hours *= 2) {
+      const then = atMs + hours * msPerHour
+      if (then < until) times.add(then)
+    }
+  }
+  return [...times].sort((a, b) => a - b)
+}
+
+export interface Yield {
+  readonly fruitG: number
+  readonly sugarAddedG: number
+  readonly ethanolPouredG: number
+  readonly ethanolInHandG: number
+  readonly liquidMl: number
+  readonly bottledMl: number
+}
+
+/** What went into a batch and what came out of it, so far. */
+export function yieldOf(steps: readonly Step[], cellar: CellarState, batchId: string): Yield {
+  let fruitG = 0
+  let sugarAddedG = 0
+  let ethanolPouredG = 0
+  for (const { recorded, effect } of steps) {
+    const { move } = recorded
+    if (!('batchId' in move) || move.batchId !== batchId) continue
+    if (move.kind === 'charge') fruitG += move.massG - (move.refuseG ?? 0)
+    if (move.kind === 'sugar' || move.kind === 'coverWithSugar')
+      for (const { matter } of effect.transfers) sugarAddedG += matter.sugarG
+    if (move.kind === 'pourSpirit')
+      for (const { matter } of effect.transfers) ethanolPouredG += matter.ethanolG
+  }
+  let ethanolInHandG = 0
+  let liquidMl = 0
+  for (const jar of cellar.jars.values()) {
+    if (jar.batchId !== batchId || isSpent(jar)) continue
+    ethanolInHandG += jar.bodies.free.ethanolG
+    liquidMl += freeVolumeMl(jar)
+  }
+  let bottledMl = 0
+  for (const lot of cellar.bottles.values()) {
+    if (lot.batchId !== batchId) continue
+    ethanolInHandG += lot.perBottle.ethanolG * lot.filledCount
+    bottledMl += lot.bottleSizeMl * lot.filledCount
+  }
+  return { fruitG, sugarAddedG, ethanolPouredG, ethanolInHandG, liquidMl, bottledMl }
+}

@@ -1,0 +1,165 @@
+/**
+ * Where everything is at one instant: jars, pantry lots, bottle lots, and the boundary places
+ * through which matter enters and leaves. Entries are never changed in place: a move yields an
+ * Effect, and `commit` puts the effect's new entries in.
+ */
+import { addMatter, noMatter, subtractMatter, type Matter } from '../../../shared/matter.ts'
+import type { Stage, Transfer } from '../../../shared/schemas/cellar.ts'
+import type { Goods } from '../../../shared/schemas/goods.ts'
+import { settle, type Bodies, type Tissue } from '../steeping/settle.ts'
+
+export const boundaries = [
+  'outside:supplier',
+  'outside:tap',
+  'outside:glass',
+  'outside:gift',
+  'outside:waste',
+  'outside:filter',
+  'outside:correction',
+] as const
+export type Boundary = (typeof boundaries)[number]
+
+export const jarPlace = (jarId: string) => `jar:${jarId}`
+export const lotPlace = (lotId: string) => `lot:${lotId}`
+export const bottlesPlace = (bottleLotId: string) => `bottles:${bottleLotId}`
+
+/** The fruit of a jar: its tissue, and what the trade does to it. */
+export interface FruitCharge extends Tissue {
+  readonly fruits: readonly { readonly fruitId: string; readonly massG: number }[]
+  /** Liquid it still holds once pressed. */
+  readonly pressedMl: number
+  /** Room the loose pieces take before liquid covers them. */
+  readonly bulkMl: number
+  readonly sugarDraws: number
+  /** Covered with sugar since it was last drained: more sugar belongs to the same draw. */
+  readonly isUnderSugar: boolean
+}
+
+export interface JarState {
+  readonly batchId: string
+  readonly bodies: Bodies
+  readonly fruit: FruitCharge | null
+  readonly stage: Stage
+  /** Since when it has stood at this stage. */
+  readonly stageSinceMs: number
+  /** The instant that `bodies` describes. */
+  readonly atMs: number
+  /** Strength of the strongest spirit that went in: nothing in the jar can be stronger. */
+  readonly strongestPctVol: number
+}
+
+export interface LotState {
+  readonly goods: Goods
+  readonly boughtAtMs: number
+  readonly bought: Matter
+  readonly matter: Matter
+  readonly priceMinor: number | undefined
+}
+
+export interface BottleState {
+  readonly batchId: string
+  readonly name: string | undefined
+  readonly bottledAtMs: number
+  readonly bottleSizeMl: number
+  readonly filledCount: number
+  readonly count: number
+  readonly perBottle: Matter
+}
+
+/** How far a batch has come, and the bands it went through. */
+export interface BatchProgress {
+  readonly stage: Stage
+  readonly startedAtMs: number
+  readonly bands: readonly { readonly stage: Stage; readonly fromMs: number }[]
+  readonly moveCount: number
+  /** The kinds of fruit charged, in the order of their first charge. */
+  readonly fruitIds: readonly string[]
+}
+
+export interface CellarState {
+  readonly jars: ReadonlyMap<string, JarState>
+  readonly lots: ReadonlyMap<string, LotState>
+  readonly bottles: ReadonlyMap<string, BottleState>
+  readonly batches: ReadonlyMap<string, BatchProgress>
+  readonly outside: ReadonlyMap<Boundary, Matter>
+}
+
+/** What one move does: the new entries (null where a jar is left empty) and the matter moved. */
+export interface Effect {
+  readonly jars?: ReadonlyMap<string, JarState | null>
+  readonly lots?: ReadonlyMap<string, LotState>
+  readonly bottles?: ReadonlyMap<string, BottleState>
+  readonly transfers: readonly Transfer[]
+  /** The stage that the move brings its batch to. */
+  readonly stage?: Stage
+}
+
+/** A state that `commit` may write to. Only the fold makes one, and it never lets it be shared. */
+export interface WorkingCellar extends CellarState {
+  readonly jars: Map<string, JarState>
+  readonly lots: Map<string, LotState>
+  readonly bottles: Map<string, BottleState>
+  readonly batches: Map<string, BatchProgress>
+  readonly outside: Map<Boundary, Matter>
+}
+
+export const emptyCellar = (): WorkingCellar => ({
+  jars: new Map(),
+  lots: new Map(),
+  bottles: new Map(),
+  batches: new Map(),
+  outside: new Map(boundaries.map((place) => [place, noMatter])),
+})
+
+export const copyCellar = (cellar: CellarState): WorkingCellar => ({
+  jars: new Map(cellar.jars),
+  lots: new Map(cellar.lots),
+  bottles: new Map(cellar.bottles),
+  batches: new Map(cellar.batches),
+  outside: new Map(cellar.outside),
+})
+
+const msPerDay = 86_400_000
+
+/** The jar as it stands at a later instant: what happened inside since its last move. */
+export function settledJar(jar: JarState, atMs: number): JarState {
+  if (atMs === jar.atMs) return jar
+  const days = (atMs - jar.atMs) / msPerDay
+  return { ...jar, bodies: settle(jar.bodies, jar.fruit, days), atMs }
+}
+
+export function jarAt(cellar: CellarState, jarId: string, atMs: number): JarState | undefined {
+  const jar = cellar.jars.get(jarId)
+  return jar && settledJar(jar, atMs)
+}
+
+/** The effect with each jar's stage dated: from this move where it is new, else as it was. */
+export function dated(cellar: CellarState, effect: Effect): Effect {
+  if (!effect.jars) return effect
+  const jars = new Map<string, JarState | null>()
+  for (const [id, jar] of effect.jars) {
+    const was = cellar.jars.get(id)
+    const isAsBefore = was && jar && was.batchId === jar.batchId && was.stage === jar.stage
+    jars.set(id, jar && { ...jar, stageSinceMs: isAsBefore ? was.stageSinceMs : jar.atMs })
+  }
+  return { ...effect, jars }
+}
+
+/** Puts a move's effect into the working state. */
+export function commit(cellar: WorkingCellar, effect: Effect): void {
+  for (const [id, jar] of effect.jars ?? []) {
+    if (jar) cellar.jars.set(id, jar)
+    else cellar.jars.delete(id)
+  }
+  for (const [id, lot] of effect.lots ?? []) cellar.lots.set(id, lot)
+  for (const [id, bottles] of effect.bottles ?? []) cellar.bottles.set(id, bottles)
+  for (const { from, to, matter } of effect.transfers) {
+    moveOutside(cellar, from, (there) => subtractMatter(there, matter))
+    moveOutside(cellar, to, (there) => addMatter(there, matter))
+  }
+}
+
+function moveOutside(cellar: WorkingCellar, place: string, change: (there: Matter) => Matter) {
+  const there = cellar.outside.get(place as Boundary)
+  if (there) cellar.outside.set(place as Boundary, change(there))
+}

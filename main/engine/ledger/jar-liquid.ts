@@ -1,0 +1,65 @@
+/** What a jar shows: its liquids described, and the room each body takes. */
+import { massOf, type Matter } from '../../../shared/matter.ts'
+import type { JarContents, Liquid } from '../../../shared/schemas/cellar.ts'
+import { describeSolution } from '../solution/describe-solution.ts'
+import { liquidVolumeMl } from '../solution/liquid-volume.ts'
+import { restingLiquid } from '../steeping/settle.ts'
+import type { JarState } from './cellar-state.ts'
+
+/** Skins, seeds and stones, mL/g: cell-wall matter is about 1.5 g/mL; engineering estimate. */
+const pulpMlPerG = 0.67
+
+/** Crystal sugar, mL/g: sucrose is 1.587 g/mL; from memory. */
+const crystalMlPerG = 0.63
+
+/** Below this there is a wet jar, not a liquid. */
+const leastMl = 0.01
+
+/** A liquid's volume, strength, sugar and acid at 20 °C; undefined where there is none. */
+export function describeLiquid(matter: Matter): Liquid | undefined {
+  if (matter.ethanolG + matter.waterG <= 0 || liquidVolumeMl(matter) < leastMl) return undefined
+  const { volumeMl, strengthPctVol, sugarGPerL, densityKgPerM3 } = describeSolution(matter)
+  return {
+    volumeMl,
+    strengthPctVol,
+    sugarGPerL,
+    acidGPerL: (1000 * matter.acidG) / volumeMl,
+    densityKgPerM3,
+  }
+}
+
+export const freeVolumeMl = (jar: JarState): number => liquidVolumeMl(jar.bodies.free)
+
+/** Everything liquid in the jar, in and out of the fruit. */
+export const wholeVolumeMl = (jar: JarState): number =>
+  freeVolumeMl(jar) + liquidVolumeMl(jar.bodies.held)
+
+/** Nothing worth a name is left in the jar. */
+export const isSpent = (jar: JarState): boolean =>
+  jar.fruit === null &&
+  massOf(jar.bodies.free) + massOf(jar.bodies.held) + massOf(jar.bodies.bed) < 0.005
+
+export function describeJar(jarId: string, jar: JarState): JarContents {
+  const { free, held, bed } = jar.bodies
+  const liquid = describeLiquid(free)
+  const resting = describeLiquid(restingLiquid(jar.bodies))
+  const heldMl = liquidVolumeMl(held)
+  const pulpMl = held.pulpG * pulpMlPerG
+  const bedMl = bed.sugarG * crystalMlPerG
+  const trueMl = freeVolumeMl(jar) + heldMl + pulpMl + bedMl
+  return {
+    jarId,
+    batchId: jar.batchId,
+    free,
+    held,
+    bed,
+    ...(liquid && { liquid }),
+    ...(resting && { resting }),
+    heldMl,
+    pulpMl,
+    bedMl,
+    fillMl: jar.fruit?.cells === 'living' ? Math.max(trueMl, jar.fruit.bulkMl) : trueMl,
+    fruits: jar.fruit ? jar.fruit.fruits.map((fruit) => ({ ...fruit })) : [],
+    sugarDraws: jar.fruit?.sugarDraws ?? 0,
+  }
+}

@@ -1,0 +1,81 @@
+/** Into bottles and out of the cellar: bottling, drawing a bottle for the table, giving one away. */
+import { scaleMatter, splitMatter } from '../../../../shared/matter.ts'
+import type { MoveOf } from '../../../../shared/schemas/moves.ts'
+import { bottlesPlace, jarPlace, type CellarState } from '../cellar-state.ts'
+import { freeVolumeMl } from '../jar-liquid.ts'
+import {
+  allowed,
+  nothingThere,
+  notEnough,
+  refused,
+  shareOf,
+  slackMl,
+  type Outcome,
+} from '../refusal.ts'
+import type { MoveContext } from './context.ts'
+import { occupiedJar, orEmpty } from './jar-access.ts'
+
+export function bottle(
+  cellar: CellarState,
+  move: MoveOf<'bottle'>,
+  { atMs }: MoveContext,
+): Outcome {
+  const source = jarPlace(move.fromJarId)
+  const lot = bottlesPlace(move.bottleLotId)
+  if (cellar.bottles.has(move.bottleLotId)) return refused({ code: 'alreadyThere', place: lot })
+  const jar = occupiedJar(cellar, move.fromJarId, move.batchId, atMs)
+  if (!jar.ok) return jar
+  const availableMl = freeVolumeMl(jar.found)
+  if (availableMl < slackMl) return nothingThere(source)
+  const { count, bottleSizeMl } = move
+  const share = shareOf(count * bottleSizeMl, availableMl, slackMl)
+  if (share === undefined) {
+    const fits = Math.floor((availableMl + slackMl) / bottleSizeMl)
+    return notEnough(source, 'bottles', count, availableMl / bottleSizeMl, fits)
+  }
+  const { part, rest } = splitMatter(jar.found.bodies.free, share)
+  const left = { ...jar.found, bodies: { ...jar.found.bodies, free: rest } }
+  return allowed({
+    jars: new Map([[move.fromJarId, orEmpty(left)]]),
+    bottles: new Map([
+      [
+        move.bottleLotId,
+        {
+          batchId: move.batchId,
+          name: move.name,
+          bottledAtMs: atMs,
+          bottleSizeMl,
+          filledCount: count,
+          count,
+          perBottle: scaleMatter(part, 1 / count),
+        },
+      ],
+    ]),
+    transfers: [{ from: source, to: lot, matter: part }],
+    // A rest too small for one more bottle does not keep the batch from resting.
+    ...(availableMl - count * bottleSizeMl < bottleSizeMl && { stage: 'resting' as const }),
+  })
+}
+
+export const drawBottle = (cellar: CellarState, move: MoveOf<'drawBottle'>): Outcome =>
+  takeBottles(cellar, move.bottleLotId, move.count, 'outside:glass')
+
+export const give = (cellar: CellarState, move: MoveOf<'give'>): Outcome =>
+  takeBottles(cellar, move.bottleLotId, move.count, 'outside:gift')
+
+export function takeBottles(
+  cellar: CellarState,
+  bottleLotId: string,
+  count: number,
+  to: 'outside:glass' | 'outside:gift' | 'outside:waste',
+): Outcome {
+  const place = bottlesPlace(bottleLotId)
+  const lot = cellar.bottles.get(bottleLotId)
+  if (!lot) return refused({ code: 'unknownPlace', place })
+  if (lot.count === 0) return nothingThere(place)
+  if (count > lot.count) return notEnough(place, 'bottles', count, lot.count)
+  return allowed({
+    bottles: new Map([[bottleLotId, { ...lot, count: lot.count - count }]]),
+    transfers: [{ from: place, to, matter: scaleMatter(lot.perBottle, count) }],
+  })
+}

@@ -1,0 +1,120 @@
+/** What comes next for a batch, and when, by the trade's usual intervals and the fruit's own. */
+import type { Fruit } from '../../../shared/schemas/fruits.ts'
+import type { Stage } from '../../../shared/schemas/cellar.ts'
+import type { JarState } from './cellar-state.ts'
+import { freeVolumeMl } from './jar-liquid.ts'
+
+export type Action =
+  | 'charge'
+  | 'addSpirit'
+  | 'drawOff'
+  | 'coverWithSugar'
+  | 'pourOffSugarDraw'
+  | 'marry'
+  | 'filter'
+  | 'bottle'
+  | 'taste'
+  | 'none'
+
+export interface Next {
+  readonly action: Action
+  readonly earlyMs?: number
+  readonly dueMs?: number
+  readonly lateMs?: number
+  readonly jarIds: readonly string[]
+}
+
+/** Days after the stage began: early, due, late. Common practice, no source. */
+const usualDays = {
+  addSpirit: [8 / 24, 16 / 24, 1],
+  coverWithSugar: [0, 1, 3],
+  pourOffSugarDraw: [3, 7, 21],
+  marry: [0, 1, 14],
+  filter: [2, 7, 30],
+  bottle: [0, 2, 30],
+} as const
+
+const msPerDay = 86_400_000
+const daysPerMonth = 30.44
+
+export interface BatchNow {
+  readonly stage: Stage
+  readonly sinceMs: number
+  readonly jars: ReadonlyMap<string, JarState>
+  readonly fruits: readonly Fruit[]
+}
+
+export function nextStep(batch: BatchNow): Next {
+  const withFruit = jarIds(batch, (jar) => jar.fruit !== null)
+  const withLiquid = jarIds(batch, (jar) => jar.fruit === null && freeVolumeMl(jar) >= 1)
+  switch (batch.stage) {
+    case 'empty':
+      return { action: 'charge', jarIds: [] }
+    case 'layered':
+      return within(
+        batch,
+        'addSpirit',
+        usualDays.addSpirit,
+        jarIds(batch, () => true),
+      )
+    case 'steeping':
+      return within(batch, 'drawOff', weeks(batch.fruits), withFruit)
+    case 'drawnOff': {
+      const undrawn = jarIds(batch, (jar) => jar.fruit !== null && jar.fruit.sugarDraws === 0)
+      if (undrawn.length > 0)
+        return within(batch, 'coverWithSugar', usualDays.coverWithSugar, undrawn)
+      return together(batch, withLiquid)
+    }
+    case 'sugarDraw':
+      return within(batch, 'pourOffSugarDraw', usualDays.pourOffSugarDraw, withFruit)
+    case 'pressed':
+      return together(batch, withLiquid)
+    case 'married':
+      return within(batch, 'filter', usualDays.filter, withLiquid)
+    case 'filtered':
+      return within(batch, 'bottle', usualDays.bottle, withLiquid)
+    case 'resting':
+      return within(batch, 'taste', restDays(batch.fruits), [])
+    case 'finished':
+      return { action: 'none', jarIds: [] }
+  }
+}
+
+/** Several extracts are married first; a single one goes straight to the filter. */
+const together = (batch: BatchNow, withLiquid: string[]): Next =>
+  withLiquid.length > 1
+    ? within(batch, 'marry', usualDays.marry, withLiquid)
+    : within(batch, 'filter', usualDays.filter, withLiquid)
+
+function within(
+  { sinceMs }: BatchNow,
+  action: Action,
+  [early, due, late]: readonly [number, number, number],
+  jars: string[],
+): Next {
+  return {
+    action,
+    earlyMs: sinceMs + early * msPerDay,
+    dueMs: sinceMs + due * msPerDay,
+    lateMs: sinceMs + late * msPerDay,
+    jarIds: jars,
+  }
+}
+
+/** The fruit that needs longest decides for the jar. */
+function weeks(fruits: readonly Fruit[]): [number, number, number] {
+  const ranges = fruits.flatMap((fruit) => fruit.steepingWeeks ?? [])
+  if (ranges.length === 0) return [14, 42, 84]
+  const longest = ranges.reduce((a, b) => (b.typical > a.typical ? b : a))
+  return [longest.low * 7, longest.typical * 7, longest.high * 7]
+}
+
+function restDays(fruits: readonly Fruit[]): [number, number, number] {
+  const ranges = fruits.flatMap((fruit) => fruit.restMonths ?? [])
+  if (ranges.length === 0) return [90, 180, 365]
+  const longest = ranges.reduce((a, b) => (b.typical > a.typical ? b : a))
+  return [longest.low * daysPerMonth, longest.typical * daysPerMonth, longest.high * daysPerMonth]
+}
+
+const jarIds = (batch: BatchNow, matches: (jar: JarState) => boolean): string[] =>
+  [...batch.jars].filter(([, jar]) => matches(jar)).map(([id]) => id)

@@ -1,0 +1,76 @@
+/** Builds the service over the maker's book, or the demo's: one handler per channel. */
+import { channels, isChannel, type Channel } from '../../shared/channels.ts'
+import type { ErrorReply, Reply } from '../../shared/schemas/errors.ts'
+import { bookErrorOf } from '../cellar/book-error.ts'
+import { batchHandlers } from './handlers/batches.ts'
+import { cellarHandlers } from './handlers/cellar.ts'
+import type { Handlers } from './handlers/handler.ts'
+import { jarHandlers } from './handlers/jars.ts'
+import { moveHandlers } from './handlers/moves.ts'
+import { shelfHandlers } from './handlers/shelves.ts'
+import { todayHandlers } from './handlers/today.ts'
+import { ServiceError } from './service-error.ts'
+import type { Service, ServiceOptions } from './service.ts'
+import { createSession, type Session } from './session.ts'
+
+const handlers: Handlers = {
+  ...cellarHandlers,
+  ...jarHandlers,
+  ...shelfHandlers,
+  ...batchHandlers,
+  ...moveHandlers,
+  ...todayHandlers,
+}
+
+export async function createService(options: ServiceOptions): Promise<Service> {
+  const session = await createSession(options)
+  const listeners = new Set<() => void>()
+  // Writes wait for each other, so that opening another book never meets a half-done move.
+  let writing: Promise<unknown> = Promise.resolve()
+
+  async function dispatch(name: string, request: unknown): Promise<Reply<unknown>> {
+    if (!isChannel(name))
+      return failed({ code: 'unknownChannel', message: `no channel ${name}`, details: { name } })
+    const parsed = channels[name].request.safeParse(request)
+    if (!parsed.success) {
+      const issues = parsed.error.issues.map(({ path, message }) => ({
+        path: path.join('.'),
+        message,
+      }))
+      const message = issues.map((issue) => `${issue.path}: ${issue.message}`).join('; ')
+      return failed({ code: 'badInput', message, details: { issues } })
+    }
+    if (channels[name].effect === 'read') return answer(session, name, parsed.data)
+    const answered = writing.then(() => answer(session, name, parsed.data))
+    writing = answered
+    const reply = await answered
+    if (reply.ok) for (const listener of listeners) listener()
+    return reply
+  }
+
+  return {
+    dispatch,
+    onChange: (listener) => {
+      listeners.add(listener)
+      return () => void listeners.delete(listener)
+    },
+    close: () => session.close(),
+  }
+}
+
+const failed = (error: ErrorReply): Reply<never> => ({ ok: false, error })
+
+async function answer(session: Session, name: Channel, request: unknown): Promise<Reply<unknown>> {
+  try {
+    // The request was parsed by this channel's own schema just now.
+    const handle = handlers[name] as (session: Session, request: unknown) => unknown
+    const value = await handle(session, request)
+    return { ok: true, value: channels[name].reply.parse(value) }
+  } catch (error) {
+    if (error instanceof ServiceError) return failed(error.reply)
+    const inBook = bookErrorOf(error)
+    if (inBook) return failed({ code: inBook.kind, message: inBook.message, details: {} })
+    console.error(`ratafia: ${name} failed:`, error)
+    return failed({ code: 'internal', message: `${name} failed`, details: {} })
+  }
+}

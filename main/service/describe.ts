@@ -1,0 +1,180 @@
+/** The engine's state as the contract's replies. */
+import type {
+  Batch,
+  BatchSummary,
+  BottleLot,
+  Caution,
+  Jar,
+  JarContents,
+  LedgerStep,
+  NextStep,
+  PantryLot,
+} from '../../shared/schemas/cellar.ts'
+import { addMatter, massOf, noMatter, scaleMatter } from '../../shared/matter.ts'
+import type { Move } from '../../shared/schemas/moves.ts'
+import type { Interpretation } from '../../shared/schemas/readings.ts'
+import {
+  describeJar,
+  describeLiquid,
+  flammablePctVol,
+  fruitOf,
+  interpretReading,
+  jarCautions,
+  liquidVolumeMl,
+  nextStep,
+  settledJar,
+  type BottleState,
+  type CellarState,
+  type Effect,
+  type JarState,
+  type LotState,
+  type Next,
+  type Step,
+} from '../engine/index.ts'
+import { instant } from './lot-rows.ts'
+
+export function pantryLot(id: string, lot: LotState): PantryLot {
+  const isSpirit = lot.goods.kind === 'spirit'
+  return {
+    id,
+    goods: lot.goods,
+    boughtAt: instant(lot.boughtAtMs),
+    boughtMassG: massOf(lot.bought),
+    massG: massOf(lot.matter),
+    ...(isSpirit && {
+      boughtVolumeMl: liquidVolumeMl(lot.bought),
+      volumeMl: liquidVolumeMl(lot.matter),
+    }),
+    ...(lot.priceMinor !== undefined && { priceMinor: lot.priceMinor }),
+  }
+}
+
+export function bottleLot(id: string, lot: BottleState, batchName: string): BottleLot {
+  const liquid = describeLiquid(lot.perBottle)
+  return {
+    id,
+    batchId: lot.batchId,
+    name: lot.name ?? batchName,
+    bottledAt: instant(lot.bottledAtMs),
+    bottleSizeMl: lot.bottleSizeMl,
+    filledCount: lot.filledCount,
+    count: lot.count,
+    ...(liquid && { liquid }),
+  }
+}
+
+/** The batch's jars as they stand now. */
+export function jarsOf(cellar: CellarState, batchId: string, nowMs: number) {
+  const jars = new Map<string, JarState>()
+  for (const [id, jar] of cellar.jars)
+    if (jar.batchId === batchId) jars.set(id, settledJar(jar, Math.max(nowMs, jar.atMs)))
+  return jars
+}
+
+export function batchSummary(cellar: CellarState, batch: Batch, nowMs: number): BatchSummary {
+  const progress = cellar.batches.get(batch.id)
+  const jars = jarsOf(cellar, batch.id, nowMs)
+  const bottles = [...cellar.bottles].filter(([, lot]) => lot.batchId === batch.id)
+  let whole = noMatter
+  for (const jar of jars.values()) whole = addMatter(whole, jar.bodies.free)
+  for (const [, lot] of bottles) whole = addMatter(whole, scaleMatter(lot.perBottle, lot.count))
+  const liquid = describeLiquid(whole)
+  const stage = progress?.stage ?? 'empty'
+  const fruitIds = progress?.fruitIds ?? []
+  const next = nextStep({
+    stage,
+    sinceMs: progress?.bands.at(-1)?.fromMs ?? nowMs,
+    jars,
+    fruits: fruitIds.map(fruitOf),
+  })
+  return {
+    batch,
+    stage,
+    ...(progress && { startedAt: instant(progress.startedAtMs) }),
+    jars: [...jars].map(([id, jar]) => describeJar(id, jar)),
+    bottleLots: bottles.map(([id, lot]) => bottleLot(id, lot, batch.name)),
+    ...(liquid && { liquid }),
+    fruitIds: [...fruitIds],
+    next: nextReply(next),
+    moveCount: progress?.moveCount ?? 0,
+  }
+}
+
+const nextReply = ({ action, earlyMs, dueMs, lateMs, jarIds }: Next): NextStep => ({
+  action,
+  ...(earlyMs !== undefined && { early: instant(earlyMs) }),
+  ...(dueMs !== undefined && { due: instant(dueMs) }),
+  ...(lateMs !== undefined && { late: instant(lateMs) }),
+  jarIds: [...jarIds],
+})
+
+export function ledgerStep({ recorded, effect }: Step): LedgerStep {
+  const after: JarContents[] = []
+  const emptied: string[] = []
+  for (const [id, jar] of effect.jars ?? []) {
+    if (jar) after.push(describeJar(id, jar))
+    else emptied.push(id)
+  }
+  const interpretation = interpretationOf({ recorded, effect })
+  return {
+    recorded,
+    transfers: [...effect.transfers],
+    after,
+    emptied,
+    ...(interpretation && { interpretation }),
+  }
+}
+
+/** What a reading means, given what the ledger says stands in the jar. */
+export function interpretationOf({
+  recorded: { move },
+  effect,
+}: Pick<Step, 'recorded' | 'effect'>): Interpretation | undefined {
+  if (move.kind !== 'read') return undefined
+  const jar = effect.jars?.get(move.jarId)
+  const liquid = jar && describeLiquid(jar.bodies.free)
+  return interpretReading(move.reading, {
+    ...(liquid && {
+      expectedSugarGPerL: liquid.sugarGPerL,
+      expectedStrengthPctVol: liquid.strengthPctVol,
+    }),
+    ...(jar && { strongestPouredPctVol: jar.strongestPctVol }),
+  })
+}
+
+/** What should be seen about the jars of these steps, as they stand right after. */
+export function cautionsAfter(steps: readonly Step[], jars: readonly Jar[]): Caution[] {
+  const cautions = new Map<string, Caution>()
+  for (const { recorded, effect, atMs } of steps) {
+    for (const [jarId, jar] of effect.jars ?? [])
+      for (const caution of jar ? cautionsOf(jarId, jar, jars, atMs) : [])
+        cautions.set(`${caution.code} ${jarId}`, caution)
+    const spirit = strongSpirit(recorded.move, effect)
+    if (spirit) cautions.set('strongSpirit', spirit)
+  }
+  return [...cautions.values()]
+}
+
+function strongSpirit(move: Move, { transfers }: Effect): Caution | undefined {
+  if (move.kind !== 'pourSpirit') return undefined
+  const poured = transfers[0] && describeLiquid(transfers[0].matter)
+  if (!poured || poured.strengthPctVol < flammablePctVol) return undefined
+  return {
+    code: 'strongSpirit',
+    severity: 'warning',
+    batchId: move.batchId,
+    jarId: move.jarId,
+    value: poured.strengthPctVol,
+    limit: flammablePctVol,
+  }
+}
+
+export function cautionsOf(
+  jarId: string,
+  jar: JarState,
+  jars: readonly Jar[],
+  nowMs: number,
+): Caution[] {
+  const capacityMl = jars.find(({ id }) => id === jarId)?.capacityMl ?? Number.POSITIVE_INFINITY
+  return jarCautions({ jarId, jar, capacityMl, nowMs, fruitOf })
+}

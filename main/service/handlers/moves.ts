@@ -1,0 +1,158 @@
+/** The ledger's doors: look at what a move would do, record, amend, take back. */
+import {
+  groupOfRequest,
+  lastGroup,
+  moveIdsOfGroup,
+  firstRecording,
+  nextSeq,
+  rowsBefore,
+  versionsOfMove,
+} from '../../cellar/move-store.ts'
+import { allJars } from '../../cellar/jar-store.ts'
+import type { Answer } from '../../../shared/channels.ts'
+import type { Move, RecordedMove } from '../../../shared/schemas/moves.ts'
+import { cautionsAfter, ledgerStep } from '../describe.ts'
+import { stepsOfMoves, viewOf, withAmendment, withMoves, type LedgerView } from '../ledger-view.ts'
+import { checkedMoves } from '../move-checks.ts'
+import { judged, mustHold, write } from '../move-writing.ts'
+import { notFound, ServiceError } from '../service-error.ts'
+import type { Session } from '../session.ts'
+import type { ChannelsOf, Handlers } from './handler.ts'
+
+function newlyRecorded(session: Session, moves: readonly Move[], groupId: string): RecordedMove[] {
+  const first = nextSeq(session.book)
+  const recordedAt = session.options.now().toISOString()
+  return checkedMoves(session, moves).map((move, index) => ({
+    id: session.options.newId(),
+    seq: first + index,
+    groupId,
+    recordedAt,
+    version: 1,
+    move,
+  }))
+}
+
+type Recorded = Answer<'moves.record'>
+
+function recordedReply(session: Session, groupId: string, moveIds: string[]): Recorded {
+  const steps = stepsOfMoves(session.ledger, new Set(moveIds))
+  return { groupId, moveIds, warnings: cautionsAfter(steps, allJars(session.book)) }
+}
+
+/** What an earlier request with the same key came to. */
+function alreadyDone(session: Session, key: string): Recorded | undefined {
+  const group = groupOfRequest(session.book, key)
+  return group && recordedReply(session, group.id, moveIdsOfGroup(session.book, group.id))
+}
+
+function preview(
+  session: Session,
+  view: LedgerView,
+  asked: readonly RecordedMove[],
+): Answer<'moves.preview'> {
+  const steps = stepsOfMoves(view, new Set(asked.map((recorded) => recorded.id)))
+  return {
+    ...judged(session.ledger, view, asked),
+    steps: steps.map(ledgerStep),
+    warnings: cautionsAfter(steps, allJars(session.book)),
+  }
+}
+
+function currentMove(session: Session, moveId: string): RecordedMove {
+  const found = session.ledger.moves.find((recorded) => recorded.id === moveId)
+  if (!found) throw notFound('move', moveId)
+  return found
+}
+
+/** The move as it would stand after an amendment; null when struck. */
+function amended(session: Session, current: RecordedMove, move: Move | null) {
+  if (move === null) return null
+  const [checked] = checkedMoves(session, [move])
+  return { ...current, version: current.version + 1, move: checked as Move }
+}
+
+export const moveHandlers: Handlers<ChannelsOf<'moves'>> = {
+  'moves.preview': (session, { moves }) => {
+    const asked = newlyRecorded(session, moves, 'preview')
+    return preview(session, withMoves(session.ledger, asked), asked)
+  },
+
+  'moves.record': (session, { key, moves }) => {
+    const done = alreadyDone(session, key)
+    if (done) return done
+    const groupId = session.options.newId()
+    const recorded = newlyRecorded(session, moves, groupId)
+    const view = withMoves(session.ledger, recorded)
+    mustHold(session.ledger, view, recorded)
+    const ids = recorded.map(({ id }) => id)
+    write(session, {
+      requestKey: key,
+      groupId,
+      rows: recorded.map(({ id, move }) => ({ id, version: 1, move })),
+      view,
+      newSteps: stepsOfMoves(view, new Set(ids)),
+    })
+    return recordedReply(session, groupId, ids)
+  },
+
+  'moves.previewAmend': (session, { moveId, move }) => {
+    const next = amended(session, currentMove(session, moveId), move)
+    return preview(session, withAmendment(session.ledger, moveId, next), next ? [next] : [])
+  },
+
+  'moves.amend': (session, { key, moveId, fromVersion, move }) => {
+    const done = alreadyDone(session, key)
+    if (done) return done
+    const current = currentMove(session, moveId)
+    if (current.version !== fromVersion)
+      throw new ServiceError('staleEdit', `move ${moveId} has changed meanwhile`, {
+        version: current.version,
+      })
+    const next = amended(session, current, move)
+    const view = withAmendment(session.ledger, moveId, next)
+    mustHold(session.ledger, view, next ? [next] : [])
+    const groupId = session.options.newId()
+    const row = { id: moveId, version: current.version + 1, move: next?.move ?? null }
+    write(session, { requestKey: key, groupId, rows: [row], view })
+    return recordedReply(session, groupId, [moveId])
+  },
+
+  'moves.undo': (session, { key, batchId }) => {
+    const { book, ledger } = session
+    if (groupOfRequest(book, key)) return { struck: [] }
+    const undoes = lastGroup(book, batchId)
+    if (undoes === undefined) throw new ServiceError('nothingToUndo', 'there is nothing to undo')
+    const rows = rowsBefore(book, undoes)
+    const view = viewOf(movesAfter(ledger, rows, session))
+    mustHold(ledger, view, [])
+    write(session, { requestKey: key, groupId: session.options.newId(), undoes, rows, view })
+    const ids = new Set(rows.map(({ id }) => id))
+    return { struck: ledger.moves.filter(({ id }) => ids.has(id)) }
+  },
+
+  'moves.history': (session, { moveId }) => {
+    const versions = versionsOfMove(session.book, moveId)
+    if (versions.length === 0) throw notFound('move', moveId)
+    return versions.map(({ version, recordedAt, move }) => ({ version, recordedAt, move }))
+  },
+}
+
+/** The ledger's moves with the given rows put on top of them. */
+function movesAfter(
+  ledger: LedgerView,
+  rows: readonly { id: string; version: number; move: Move | null }[],
+  session: Session,
+): RecordedMove[] {
+  const rowById = new Map(rows.map((row) => [row.id, row]))
+  const kept = ledger.moves.flatMap((recorded) => {
+    const row = rowById.get(recorded.id)
+    if (!row) return recorded
+    rowById.delete(recorded.id)
+    return row.move ? { ...recorded, version: row.version, move: row.move } : []
+  })
+  // What is left was struck before and comes back as it was first recorded.
+  const returned = [...rowById.values()].flatMap(({ id, version, move }) =>
+    move ? { ...firstRecording(session.book, id), version, move } : [],
+  )
+  return [...kept, ...returned]
+}

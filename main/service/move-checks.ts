@@ -1,0 +1,87 @@
+/** What a move must satisfy before the ledger looks at it, and how its refusal is told. */
+import { allBatches } from '../cellar/batch-store.ts'
+import { allJars } from '../cellar/jar-store.ts'
+import { fruitLibrary, sweetenerComposition, batchIdOf } from '../engine/index.ts'
+import type { Refusal } from '../../shared/schemas/errors.ts'
+import type { Move } from '../../shared/schemas/moves.ts'
+import type { LedgerView } from './ledger-view.ts'
+import { instant } from './lot-rows.ts'
+import { notFound, ServiceError } from './service-error.ts'
+import { nowMs } from './handlers/handler.ts'
+import type { Session } from './session.ts'
+
+/** Clocks of a laptop and a phone differ a little; more than this is a plan, not a move. */
+const clockSlackMs = 5 * 60_000
+
+/** The moves with what the library knows filled in; throws when they name what is not there. */
+export function checkedMoves(session: Session, moves: readonly Move[]): Move[] {
+  const jarIds = new Set(allJars(session.book).map((jar) => jar.id))
+  const batchIds = new Set(allBatches(session.book).map((batch) => batch.id))
+  return moves.map((move, index) => {
+    if (Date.parse(move.at) > nowMs(session) + clockSlackMs)
+      throw new ServiceError('inTheFuture', 'a move cannot lie in the future', {
+        at: move.at,
+        index,
+      })
+    const batchId = batchIdOf(move)
+    if (batchId !== undefined && !batchIds.has(batchId)) throw notFound('batch', batchId)
+    for (const jarId of jarsNamed(move)) if (!jarIds.has(jarId)) throw notFound('jar', jarId)
+    return completed(move)
+  })
+}
+
+function jarsNamed(move: Move): string[] {
+  switch (move.kind) {
+    case 'charge':
+    case 'sugar':
+    case 'pourSpirit':
+    case 'pourWater':
+    case 'stir':
+    case 'read':
+    case 'crush':
+    case 'coverWithSugar':
+      return [move.jarId]
+    case 'drawOff':
+    case 'press':
+    case 'filter':
+      return [move.fromJarId, move.toJarId]
+    case 'marry':
+      return [...move.parts.map((part) => part.jarId), move.toJarId]
+    case 'bottle':
+      return [move.fromJarId]
+    case 'discard':
+      return 'jarId' in move.from ? [move.from.jarId] : []
+    case 'correct':
+      return 'jarId' in move.found ? [move.found.jarId] : []
+    case 'buy':
+    case 'drawBottle':
+    case 'give':
+    case 'remark':
+      return []
+  }
+}
+
+/** A purchase keeps the composition of its day, whatever the library says later. */
+function completed(move: Move): Move {
+  if (move.kind !== 'buy' || move.goods.kind === 'spirit' || move.goods.composition) return move
+  if (move.goods.kind === 'sweetener')
+    return {
+      ...move,
+      goods: { ...move.goods, composition: sweetenerComposition(move.goods.sweetenerId) },
+    }
+  const fruit = fruitLibrary.get(move.goods.fruitId)
+  if (!fruit) throw notFound('fruit', move.goods.fruitId)
+  return { ...move, goods: { ...move.goods, composition: fruit.composition } }
+}
+
+/** Where the matter came only later, that is the reason worth telling. */
+export function dateAware(view: LedgerView, move: Move, refusal: Refusal): Refusal {
+  if (refusal.code !== 'unknownPlace' && refusal.code !== 'nothingThere') return refusal
+  const atMs = Date.parse(move.at)
+  const later = view.folded.steps.find(
+    (step) =>
+      step.atMs > atMs && step.effect.transfers.some((transfer) => transfer.to === refusal.place),
+  )
+  if (!later) return refusal
+  return { code: 'beforeItExisted', place: refusal.place, from: instant(later.atMs) }
+}
