@@ -1,0 +1,11 @@
+/** The engine's face: what the cellar, the service and the papers may import. */
+export { DomainError } from './domain-error.ts'
+export { densityOfSpirit } from './alcoholometry/density-of-spirit.ts'
+export { massFractionOfStrength, strengthOfMassFraction } from './alcoholometry/strength.ts'
+export { composeSolution } from './solution/compose-solution.ts'
+export { densityOfSucrose } from './solution/density-of-sucrose.ts'
+export { densityOfWater } from './solution/density-of-water.ts'
+export { describeSolution } from './solution/describe-solution.ts'
+export { liquidVolumeMl } from './solution/liquid-volume.ts'
+export { brixOfRefractiveIndex, refractiveIndex } from './solution/refraction.ts'
+export { sucroseSolubility } from './solution/sucrose-solubility.ts'
