@@ -9,3 +9,24 @@ export { describeSolution } from './solution/describe-solution.ts'
 export { liquidVolumeMl } from './solution/liquid-volume.ts'
 export { brixOfRefractiveIndex, refractiveIndex } from './solution/refraction.ts'
 export { sucroseSolubility } from './solution/sucrose-solubility.ts'
+export { fold, batchIdOf, type Folded, type Step } from './ledger/fold.ts'
+export { balance } from './ledger/balance.ts'
+export { curveOf, jarSpans, stepsOf, yieldOf, type Span } from './ledger/batch-story.ts'
+export {
+  bottlesPlace,
+  jarPlace,
+  lotPlace,
+  matterInBottles,
+  settledJar,
+  type BottleState,
+  type CellarState,
+  type Effect,
+  type JarState,
+  type LotState,
+} from './ledger/cellar-state.ts'
+export { describeJar, describeLiquid } from './ledger/jar-liquid.ts'
+export { wholeMatter } from './ledger/moves/jar-access.ts'
+export { nextStep, type Next } from './ledger/next-step.ts'
+export { flammablePctVol, jarCautions } from './cautions/jar-cautions.ts'
+export { fruitLibrary, fruitOf, sweetenerComposition } from './fruit/fruit-library.ts'
+export { interpretReading } from './readings/interpret.ts'
