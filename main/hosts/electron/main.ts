@@ -1,0 +1,125 @@
+/** The Electron host from start to end: one window on the app:// scheme, the service behind IPC. */
+import { join } from 'node:path'
+import {
+  app,
+  BrowserWindow,
+  dialog,
+  ipcMain,
+  Menu,
+  protocol,
+  screen,
+  session,
+  shell,
+  type WebFrameMain,
+} from 'electron'
+import { answerCall } from '../answer-call.ts'
+import { asset } from '../assets.ts'
+import { openService } from '../open-service.ts'
+import { readHandedArguments } from './handed-arguments.ts'
+import { denyPermissions, lockDown } from './lock-down.ts'
+import { menuTemplate } from './menu.ts'
+import { readWindowState, writeWindowState } from './window-state.ts'
+
+const home = 'app://ratafia/'
+const rendererFolder = join(import.meta.dirname, '..', 'renderer')
+const preload = join(import.meta.dirname, '..', 'preload', 'preload.cjs')
+let window: BrowserWindow | undefined
+
+protocol.registerSchemesAsPrivileged([
+  { scheme: 'app', privileges: { standard: true, secure: true, supportFetchAPI: true } },
+])
+lockDown(app)
+
+// Never await readiness at the top level: Electron gets ready only once this module has run through.
+if (app.requestSingleInstanceLock()) {
+  app.on('window-all-closed', () => {
+    if (process.platform !== 'darwin') app.quit()
+  })
+  app.whenReady().then(start).catch(giveUp)
+} else {
+  app.quit()
+}
+
+async function start(): Promise<void> {
+  const { service, ownFile } = await openService({
+    host: 'electron',
+    version: app.getVersion(),
+    ...readHandedArguments(process.argv),
+  })
+  app.on('will-quit', () => service.close())
+
+  denyPermissions(session.defaultSession)
+  protocol.handle('app', async (request) => {
+    const { host, pathname } = new URL(request.url)
+    if (host !== 'ratafia') return new Response(null, { status: 404 })
+    const { status, headers, body } = await asset(rendererFolder, pathname)
+    return new Response(body, { status, headers })
+  })
+  ipcMain.handle('ratafia:call', (event, name: unknown, request: unknown) => {
+    if (!isOurPage(event.senderFrame)) throw new Error('not for this page')
+    return answerCall(service, name, request)
+  })
+  service.onChange(() => {
+    for (const { webContents } of BrowserWindow.getAllWindows()) webContents.send('ratafia:changed')
+  })
+
+  const showBook = () => shell.showItemInFolder(ownFile)
+  const isMac = process.platform === 'darwin'
+  Menu.setApplicationMenu(Menu.buildFromTemplate(menuTemplate({ isMac, showBook })))
+  app.on('second-instance', showWindow)
+  app.on('activate', showWindow)
+  showWindow()
+}
+
+const isOurPage = (frame: WebFrameMain | null) =>
+  frame !== null && frame.parent === null && frame.url.startsWith(home)
+
+function showWindow(): void {
+  if (window) {
+    if (window.isMinimized()) window.restore()
+    window.focus()
+    return
+  }
+  window = openMainWindow()
+}
+
+function openMainWindow(): BrowserWindow {
+  const stateFile = join(app.getPath('userData'), 'window.json')
+  const screens = screen.getAllDisplays().map((display) => display.workArea)
+  const kept = readWindowState(stateFile, screens)
+  const opened = new BrowserWindow({
+    ...(kept?.bounds ?? { width: 1200, height: 800 }),
+    minWidth: 480,
+    minHeight: 360,
+    show: false,
+    webPreferences: {
+      preload,
+      sandbox: true,
+      contextIsolation: true,
+      nodeIntegration: false,
+      // Its dictionaries would be fetched from the network.
+      spellcheck: false,
+    },
+  })
+  if (kept?.isMaximised) opened.maximize()
+  opened.once('ready-to-show', () => opened.show())
+  opened.on('close', () =>
+    writeWindowState(stateFile, {
+      bounds: opened.getNormalBounds(),
+      isMaximised: opened.isMaximized(),
+    }),
+  )
+  opened.on('closed', () => {
+    window = undefined
+  })
+  opened.loadURL(home).catch(giveUp)
+  return opened
+}
+
+function giveUp(error: unknown): void {
+  dialog.showErrorBox(
+    'Ratafia cannot start',
+    error instanceof Error ? error.message : String(error),
+  )
+  app.exit(1)
+}
