@@ -1,5 +1,5 @@
 /** What the engine refuses: closed codes, with the numbers that a screen needs to explain it. */
-export type DomainErrorCode = 'outOfRange' | 'noSuchMixture'
+export type DomainErrorCode = 'outOfRange' | 'noSuchMixture' | 'ambiguous'
 
 export type DomainErrorDetails = Readonly<Record<string, number | string>>
 

@@ -1,7 +1,17 @@
 /** The engine's face: what the cellar, the service and the papers may import. */
 export { DomainError } from './domain-error.ts'
 export { densityOfSpirit } from './alcoholometry/density-of-spirit.ts'
+export {
+  massFractionOfProof,
+  proofOfStrength,
+  strengthOfProof,
+  trueProof,
+  volumeAtSixtyFahrenheit,
+} from './alcoholometry/proof.ts'
+export { reduce, reduceByWeight, reduceToVolume } from './alcoholometry/reduce.ts'
+export { massFractionOfDensity, strengthOfDensity } from './alcoholometry/strength-of-density.ts'
 export { massFractionOfStrength, strengthOfMassFraction } from './alcoholometry/strength.ts'
+export { trueStrength } from './alcoholometry/true-strength.ts'
 export { composeSolution } from './solution/compose-solution.ts'
 export { densityOfSucrose } from './solution/density-of-sucrose.ts'
 export { densityOfWater } from './solution/density-of-water.ts'

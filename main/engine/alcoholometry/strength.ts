@@ -11,25 +11,34 @@ import { requireRange } from '../range.ts'
 import {
   densityOn,
   densitySlopeOn,
-  ethanolDensityKgPerM3,
   profileAtTwenty,
+  type DensityProfile,
 } from './density-of-spirit.ts'
 
 export function strengthOfMassFraction(massFraction: number): number {
   requireRange('mass fraction of ethanol', massFraction, 0, 1, 'of 1')
-  return (100 * massFraction * densityOn(profileAtTwenty, massFraction)) / ethanolDensityKgPerM3
+  return 100 * volumeShareOfMassFraction(profileAtTwenty, massFraction)
 }
 
 export function massFractionOfStrength(strengthPctVol: number): number {
   requireRange('strength', strengthPctVol, 0, 100, '% vol')
-  if (strengthPctVol === 100) return 1
-  const ethanolKgPerM3 = (strengthPctVol / 100) * ethanolDensityKgPerM3
-  // ρ is 998 in water and 789 in ethanol: this start is within 0.05 of the root everywhere.
-  let fraction = ethanolKgPerM3 / (998 - 2.09 * strengthPctVol)
+  return massFractionOfVolumeShare(profileAtTwenty, strengthPctVol / 100)
+}
+
+/** Unchecked: volume of ethanol alone per volume of the mixture, at the profile's temperature. */
+export const volumeShareOfMassFraction = (profile: DensityProfile, massFraction: number): number =>
+  (massFraction * densityOn(profile, massFraction)) / densityOn(profile, 1)
+
+/** Unchecked. */
+export function massFractionOfVolumeShare(profile: DensityProfile, share: number): number {
+  if (share === 1) return 1
+  const ethanol = share * densityOn(profile, 1)
+  // Density falls from 998 to 789: taken as a straight line, the start is within 0.05 of the root.
+  let fraction = ethanol / (998 - 209 * share)
   for (let round = 0; round < 8; round++) {
-    const density = densityOn(profileAtTwenty, fraction)
-    const slope = density + fraction * densitySlopeOn(profileAtTwenty, fraction)
-    const step = (fraction * density - ethanolKgPerM3) / slope
+    const density = densityOn(profile, fraction)
+    const slope = density + fraction * densitySlopeOn(profile, fraction)
+    const step = (fraction * density - ethanol) / slope
     fraction -= step
     if (Math.abs(step) < 1e-15) break
   }
