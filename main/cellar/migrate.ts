@@ -3,7 +3,8 @@ import type { Database } from 'better-sqlite3'
 import { BookError } from './book-error.ts'
 import { migrations, type Migration } from './migrations.ts'
 
-export function migrate(db: Database, steps: readonly Migration[] = migrations): void {
+/** The book's schema version; throws when this program is older than the book. */
+export function knownVersion(db: Database, steps: readonly Migration[] = migrations): number {
   const newest = steps.at(-1)?.version ?? 0
   const version = db.pragma('user_version', { simple: true }) as number
   if (version > newest)
@@ -11,6 +12,11 @@ export function migrate(db: Database, steps: readonly Migration[] = migrations):
       'bookNewer',
       `this book has schema ${version}, this program knows up to ${newest}`,
     )
+  return version
+}
+
+export function migrate(db: Database, steps: readonly Migration[] = migrations): void {
+  const version = knownVersion(db, steps)
   let last = 0
   for (const step of steps) {
     if (step.version <= last) throw new Error(`migration ${step.version} is out of order`)

@@ -3,7 +3,7 @@ import { mkdirSync } from 'node:fs'
 import { dirname } from 'node:path'
 import Database from 'better-sqlite3'
 import { BookError, bookErrorOf } from './book-error.ts'
-import { migrate } from './migrate.ts'
+import { knownVersion, migrate } from './migrate.ts'
 
 /** "RATA" in the file's header, so that other programs can tell what it is. */
 export const applicationId = 0x52_41_54_41
@@ -15,7 +15,8 @@ export function openBook(file: string): Book {
     mkdirSync(dirname(file), { recursive: true })
     const db = new Database(file)
     try {
-      // Before anything is written: a file of another program must stay as it is.
+      // Before anything is written: a newer book, or another program's file, stays as it is.
+      knownVersion(db)
       claim(db)
       db.pragma('journal_mode = WAL')
       db.pragma('synchronous = FULL')

@@ -13,10 +13,15 @@ export function readSettings(book: Book): Settings {
   return Settings.parse({ ...defaults, ...kept })
 }
 
-export function changeSettings(book: Book, change: Partial<Settings>): void {
+/** Keeps the settings given; those left out stay as they are. */
+export function changeSettings(
+  book: Book,
+  change: { readonly [K in keyof Settings]?: Settings[K] | undefined },
+): void {
   const put = book.prepare(
     `INSERT INTO setting (key, value) VALUES (?, ?)
      ON CONFLICT (key) DO UPDATE SET value = excluded.value`,
   )
-  for (const [key, value] of Object.entries(change)) put.run(key, JSON.stringify(value))
+  for (const [key, value] of Object.entries(change))
+    if (value !== undefined) put.run(key, JSON.stringify(value))
 }

@@ -4,7 +4,7 @@
  */
 import { scaleMatter, subtractMatter, sumMatter, type Matter } from '../../../shared/matter.ts'
 import type { Balance } from '../../../shared/schemas/cellar.ts'
-import type { Boundary, CellarState } from './cellar-state.ts'
+import { matterInBottles, type Boundary, type CellarState } from './cellar-state.ts'
 import { wholeMatter } from './moves/jar-access.ts'
 
 export function balance(cellar: CellarState): Balance {
@@ -15,9 +15,7 @@ export function balance(cellar: CellarState): Balance {
   const corrected = scaleMatter(outside('outside:correction'), -1)
   const inPantry = sumMatter([...cellar.lots.values()].map((lot) => lot.matter))
   const inJars = sumMatter([...cellar.jars.values()].map(wholeMatter))
-  const inBottles = sumMatter(
-    [...cellar.bottles.values()].map((lot) => scaleMatter(lot.perBottle, lot.count)),
-  )
+  const inBottles = sumMatter([...cellar.bottles.values()].map(matterInBottles))
   const drunk = outside('outside:glass')
   const given = outside('outside:gift')
   const wasted = outside('outside:waste', 'outside:filter')

@@ -1,7 +1,7 @@
 /** A batch's history read off the ledger: where it stood, how it changed, what it yielded. */
-import { addMatter, noMatter, scaleMatter, type Matter } from '../../../shared/matter.ts'
+import { addMatter, noMatter, type Matter } from '../../../shared/matter.ts'
 import type { Stage } from '../../../shared/schemas/cellar.ts'
-import { settledJar, type BottleState, type CellarState, type JarState } from './cellar-state.ts'
+import { matterInBottles, settledJar, type BottleState, type CellarState, type JarState } from './cellar-state.ts'
 import type { Step } from './fold.ts'
 import { describeLiquid, freeVolumeMl, isSpent } from './jar-liquid.ts'
 
@@ -81,7 +81,7 @@ export function curveOf(
       whole = addMatter(whole, free)
     }
     for (const lot of bottles.values())
-      whole = addMatter(whole, scaleMatter(lot.perBottle, lot.count))
+      whole = addMatter(whole, matterInBottles(lot))
     add('whole', atMs, whole)
   }
   const times = sampleTimes(

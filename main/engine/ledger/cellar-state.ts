@@ -3,7 +3,7 @@
  * through which matter enters and leaves. Entries are never changed in place: a move yields an
  * Effect, and `commit` puts the effect's new entries in.
  */
-import { addMatter, noMatter, subtractMatter, type Matter } from '../../../shared/matter.ts'
+import { addMatter, noMatter, scaleMatter, subtractMatter, type Matter } from '../../../shared/matter.ts'
 import type { Stage, Transfer } from '../../../shared/schemas/cellar.ts'
 import type { Goods } from '../../../shared/schemas/goods.ts'
 import { settle, type Bodies, type Tissue } from '../steeping/settle.ts'
@@ -65,6 +65,9 @@ export interface BottleState {
   readonly count: number
   readonly perBottle: Matter
 }
+
+/** All that is in a lot's full bottles. */
+export const matterInBottles = (lot: BottleState): Matter => scaleMatter(lot.perBottle, lot.count)
 
 /** How far a batch has come, and the bands it went through. */
 export interface BatchProgress {

@@ -72,13 +72,16 @@ function drawJuice(bodies: Bodies, tissue: Tissue, elapsedDays: number): Bodies 
           elapsedDays / tissue.halfTimeDays.osmosis,
         )
   const freeWaterG = waterTotalG - heldWaterG
-  const dissolvedG = Math.min(sugarOutsideG, freeWaterG * gramsPerGramOfWater(free))
+  const dissolvedG = Math.min(sugarOutsideG, freeWaterG * sucroseSolubility(plainWater))
   return {
     free: { ...free, waterG: freeWaterG, sugarG: dissolvedG },
     held: { ...held, waterG: heldWaterG },
     bed: { ...bed, sugarG: sugarOutsideG - dissolvedG },
   }
 }
+
+/** No spirit stands on living fruit: it would kill the cells. */
+const plainWater = { ethanolMassFraction: 0, temperatureC: 20 }
 
 /** Share of a raw fruit's water that sugar draws out in the end, with ideal membranes. */
 function drawnShare(sugarG: number, edibleG: number): number {

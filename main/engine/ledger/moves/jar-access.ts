@@ -1,9 +1,10 @@
 /** What the moves share: getting at a jar, taking liquid out of it, pouring matter in. */
-import { addMatter, massOf, noMatter, splitMatter, type Matter } from '../../../../shared/matter.ts'
+import { addMatter, noMatter, splitMatter, type Matter } from '../../../../shared/matter.ts'
 import type { Stage } from '../../../../shared/schemas/cellar.ts'
 import { liquidVolumeMl } from '../../solution/liquid-volume.ts'
 import { emptyBodies } from '../../steeping/settle.ts'
 import { jarAt, jarPlace, type CellarState, type JarState } from '../cellar-state.ts'
+import { killed } from '../fruit-charge.ts'
 import { freeVolumeMl, isSpent, wholeVolumeMl } from '../jar-liquid.ts'
 import { nothingThere, notEnough, refused, shareOf, slackMl, type Refused } from '../refusal.ts'
 
@@ -48,8 +49,10 @@ export const freshJar = (batchId: string, atMs: number, stage: Stage): JarState 
 const taken = (jarId: string, jar: JarState) =>
   refused({ code: 'jarTaken', place: jarPlace(jarId), batchId: jar.batchId })
 
+/** Pours matter into the free liquid; spirit kills the cells of any fruit it comes to. */
 export const pourInto = (jar: JarState, matter: Matter): JarState => ({
   ...jar,
+  fruit: jar.fruit && matter.ethanolG > 0 ? killed(jar.fruit) : jar.fruit,
   bodies: { ...jar.bodies, free: addMatter(jar.bodies.free, matter) },
 })
 
@@ -97,5 +100,3 @@ export const wholeMatter = (jar: JarState): Matter =>
 export const hasSpirit = (jar: JarState): boolean => wholeMatter(jar).ethanolG > 0
 
 export const heldVolumeMl = (jar: JarState): number => liquidVolumeMl(jar.bodies.held)
-
-export const hasMatter = (matter: Matter): boolean => massOf(matter) > 0

@@ -14,7 +14,7 @@ import { densityOfSpirit } from '../../alcoholometry/density-of-spirit.ts'
 import { massFractionOfStrength } from '../../alcoholometry/strength.ts'
 import { densityOfWater } from '../../solution/density-of-water.ts'
 import { liquidVolumeMl } from '../../solution/liquid-volume.ts'
-import { matterOfGoods } from '../../fruit/matter-of-goods.ts'
+import { matterOfGoods } from '../../fruit/fruit-library.ts'
 import { addFruit, coveredAgain, killed, tissueOf } from '../fruit-charge.ts'
 import { jarPlace, lotPlace, type CellarState, type LotState } from '../cellar-state.ts'
 import {
@@ -191,7 +191,7 @@ export function pourSpirit(
         {
           ...poured,
           stage,
-          fruit: poured.fruit && { ...killed(poured.fruit), isUnderSugar: false },
+          fruit: poured.fruit && { ...poured.fruit, isUnderSugar: false },
           strongestPctVol: Math.max(poured.strongestPctVol, strengthPctVol),
         },
       ],

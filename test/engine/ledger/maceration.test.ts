@@ -1,0 +1,155 @@
+import { describe, expect, it } from 'vitest'
+import {
+  describeJar,
+  describeLiquid,
+  fruitOf,
+  jarPlace,
+  settledJar,
+  type CellarState,
+  type JarState,
+} from '../../../main/engine/index.ts'
+import { macerationChecks as checks } from '../../references/maceration-checks.ts'
+import { buyFruit, buySpirit, buySugar, folded, type Deed } from './book-of-moves.ts'
+
+const batchId = 'batch'
+const years = 3 * 365
+
+const within = (value: number, { expected, tolerance }: { expected: number; tolerance: number }) =>
+  expect(Math.abs(value - expected)).toBeLessThanOrEqual(tolerance)
+
+/** A purchase of fruit of which this share is juicy; the rest is stones. */
+function fruitLot(fruitId: string, massKg: number, edibleFraction: number): Deed {
+  const deed = buyFruit('fruit', fruitId, massKg * 1000)
+  if (deed.kind !== 'buy' || deed.goods.kind !== 'fruit') throw new Error('not fruit')
+  const composition = { ...fruitOf(fruitId).composition, edibleFraction }
+  return { ...deed, goods: { ...deed.goods, composition } }
+}
+
+function steeped(fruit: {
+  fruitId: string
+  fruitKg: number
+  edibleFraction: number
+  spiritL: number
+  spiritPctVol: number
+  sugarKg?: number
+}): readonly (readonly [number, Deed])[] {
+  const jarId = 'jar'
+  const sugarG = 1000 * (fruit.sugarKg ?? 0)
+  return [
+    [0, fruitLot(fruit.fruitId, fruit.fruitKg, fruit.edibleFraction)],
+    [0, buySpirit('spirit', fruit.spiritL * 1000, fruit.spiritPctVol)],
+    [0, buySugar('sugar', 2000)],
+    [0, { kind: 'charge', batchId, jarId, lotId: 'fruit', massG: fruit.fruitKg * 1000, cut: 'cut' }],
+    ...(sugarG > 0
+      ? [[0, { kind: 'sugar', batchId, jarId, lotId: 'sugar', massG: sugarG }] as const]
+      : []),
+    [
+      0,
+      { kind: 'pourSpirit', batchId, jarId, lotId: 'spirit', volumeMl: fruit.spiritL * 1000 },
+    ],
+  ]
+}
+
+function jarLater(cellar: CellarState, jarId: string): JarState {
+  const jar = cellar.jars.get(jarId)
+  if (!jar) throw new Error(`no ${jarId}`)
+  return settledJar(jar, jar.atMs + years * 86_400_000)
+}
+
+function restingStrength(deeds: readonly (readonly [number, Deed])[]): number {
+  const liquid = describeLiquid(jarLater(folded(deeds).cellar, 'jar').bodies.free)
+  if (!liquid) throw new Error('no liquid')
+  return liquid.strengthPctVol
+}
+
+describe('steeping to equilibrium', () => {
+  const industrial = checks.industrialSourCherry
+  const cherries = {
+    fruitId: 'sour_cherry',
+    fruitKg: industrial.fruitKg,
+    spiritL: (100 * industrial.pureAlcoholL) / industrial.spiritPctVol,
+    spiritPctVol: industrial.spiritPctVol,
+  }
+
+  it('rests where a published industrial sour cherry infusion does: 31 % vol', () => {
+    const deeds = steeped({ ...cherries, edibleFraction: industrial.edibleFraction })
+    within(restingStrength(deeds), industrial.strengthPctVol)
+  })
+
+  it('would rest weaker if stones gave juice', () => {
+    const deeds = steeped({ ...cherries, edibleFraction: checks.stonesCountedAsFlesh.edibleFraction })
+    within(restingStrength(deeds), checks.stonesCountedAsFlesh.strengthPctVol)
+  })
+
+  it('rests at the usual strength of sloes in 40 % spirit', () => {
+    within(restingStrength(steeped({ fruitId: 'sloe', ...checks.sloe })), checks.sloe.strengthPctVol)
+  })
+
+  it('rests at 46 % vol for raspberries by the handbook of 1855', () => {
+    const deeds = steeped({ fruitId: 'raspberry', ...checks.raspberry })
+    within(restingStrength(deeds), checks.raspberry.strengthPctVol)
+  })
+})
+
+describe('stoned sour cherries, one sugar draw, pressed and married', () => {
+  const check = checks.stonedSourCherry
+  const steep = steeped({
+    fruitId: 'sour_cherry',
+    fruitKg: 1,
+    edibleFraction: 1,
+    spiritL: 1,
+    spiritPctVol: 70,
+    sugarKg: 0.3,
+  })
+  const draw = [
+    ...steep,
+    [300, { kind: 'drawOff', batchId, fromJarId: 'jar', toJarId: 'first' }],
+    [300, { kind: 'coverWithSugar', batchId, jarId: 'jar', lotId: 'sugar', massG: 250 }],
+    [600, { kind: 'drawOff', batchId, fromJarId: 'jar', toJarId: 'second' }],
+  ] as const
+  const whole = [
+    ...draw,
+    [600, { kind: 'press', batchId, fromJarId: 'jar', toJarId: 'pressings' }],
+    [
+      601,
+      {
+        kind: 'marry',
+        batchId,
+        parts: [{ jarId: 'first' }, { jarId: 'second' }, { jarId: 'pressings' }],
+        toJarId: 'demijohn',
+      },
+    ],
+  ] as const
+
+  it('rests at 2.10 L of 33.4 % vol and 184 g/L in all', () => {
+    const { resting } = describeJar('jar', jarLater(folded(steep).cellar, 'jar'))
+    within((resting?.volumeMl ?? 0) / 1000, check.volumeL)
+    within(resting?.strengthPctVol ?? 0, check.strengthPctVol)
+    within(resting?.sugarGPerL ?? 0, check.sugarGPerL)
+  })
+
+  it('gives 0.45 L of 27 % vol to the sugar draw, 56 % of what the fruit held', () => {
+    const { cellar, steps } = folded(draw)
+    const second = describeLiquid((cellar.jars.get('second') as JarState).bodies.free)
+    within((second?.volumeMl ?? 0) / 1000, check.draw.volumeL)
+    within(second?.strengthPctVol ?? 0, check.draw.strengthPctVol)
+    const covered = steps.find((step) => step.recorded.move.kind === 'coverWithSugar')
+    const heldG = covered?.effect.jars?.get('jar')?.bodies.held.ethanolG ?? 0
+    const drawnG = (cellar.jars.get('second') as JarState).bodies.free.ethanolG
+    within(drawnG / heldG, check.draw.recovered)
+  })
+
+  it('marries to 1.97 L of 31.7 % vol and 257 g/L, with 89 % of the ethanol', () => {
+    const { cellar, steps, refused } = folded(whole)
+    expect(refused).toEqual([])
+    const married = cellar.jars.get('demijohn') as JarState
+    const liquid = describeLiquid(married.bodies.free)
+    within((liquid?.volumeMl ?? 0) / 1000, check.married.volumeL)
+    within(liquid?.strengthPctVol ?? 0, check.married.strengthPctVol)
+    within(liquid?.sugarGPerL ?? 0, check.married.sugarGPerL)
+    const poured = steps.find((step) => step.recorded.move.kind === 'pourSpirit')
+    const transfer = poured?.effect.transfers[0]
+    expect(transfer?.to).toBe(jarPlace('jar'))
+    within(married.bodies.free.ethanolG / (transfer?.matter.ethanolG ?? 1), check.married.ethanolRecovered)
+  })
+})
