@@ -12,13 +12,6 @@ export { reduce, reduceByWeight, reduceToVolume } from './alcoholometry/reduce.t
 export { massFractionOfDensity, strengthOfDensity } from './alcoholometry/strength-of-density.ts'
 export { massFractionOfStrength, strengthOfMassFraction } from './alcoholometry/strength.ts'
 export { trueStrength } from './alcoholometry/true-strength.ts'
-export { composeSolution } from './solution/compose-solution.ts'
-export { densityOfSucrose } from './solution/density-of-sucrose.ts'
-export { densityOfWater } from './solution/density-of-water.ts'
-export { describeSolution } from './solution/describe-solution.ts'
-export { liquidVolumeMl } from './solution/liquid-volume.ts'
-export { brixOfRefractiveIndex, refractiveIndex } from './solution/refraction.ts'
-export { sucroseSolubility } from './solution/sucrose-solubility.ts'
 export { fold, batchIdOf, type Folded, type Step } from './ledger/fold.ts'
 export { balance } from './ledger/balance.ts'
 export { curveOf, jarSpans, stepsOf, yieldOf, type Span } from './ledger/batch-story.ts'
@@ -39,4 +32,33 @@ export { wholeMatter } from './ledger/moves/jar-access.ts'
 export { nextStep, type Next } from './ledger/next-step.ts'
 export { flammablePctVol, jarCautions } from './cautions/jar-cautions.ts'
 export { fruitLibrary, fruitOf, sweetenerComposition } from './fruit/fruit-library.ts'
+export { densityByWeighing, flaskByWater } from './readings/density-by-weighing.ts'
+export { densityOfHydrometer } from './readings/hydrometer.ts'
 export { interpretReading } from './readings/interpret.ts'
+export { brixAt20 } from './readings/refractometer.ts'
+export { strengthByBoilOff } from './readings/boil-off.ts'
+export { strengthByTwoInstruments } from './readings/two-instruments.ts'
+export { apparentStrength } from './solution/apparent-strength.ts'
+export { composeSolution } from './solution/compose-solution.ts'
+export { densityOfSucrose } from './solution/density-of-sucrose.ts'
+export { densityOfWater } from './solution/density-of-water.ts'
+export { describeSolution } from './solution/describe-solution.ts'
+export { energyOf } from './solution/energy.ts'
+export {
+  invertSugar,
+  isWithinLabelTolerance,
+  labelTolerancePctVol,
+  legalCategory,
+  legalRules,
+} from './solution/legal-category.ts'
+export { liquidVolumeMl } from './solution/liquid-volume.ts'
+export {
+  brixOfRefractiveIndex,
+  refractiveIndex,
+  refractiveIndexOfBrix,
+} from './solution/refraction.ts'
+export { standardDrinks } from './solution/standard-drinks.ts'
+export { sucroseSolubility } from './solution/sucrose-solubility.ts'
+export { sweeten } from './solution/sweeten.ts'
+export { extractOfDensity, massFractionOfSyrup } from './solution/syrup-of-density.ts'
+export { volumeAt20 } from './solution/volume-at-20.ts'

@@ -17,6 +17,7 @@ import {
 } from '../alcoholometry/density-of-spirit.ts'
 import { DomainError } from '../domain-error.ts'
 import { greatestVolumeMl, requirePositive, requireRange } from '../range.ts'
+import { sucroseMlPerG } from './density-of-sucrose.ts'
 import { solutionVolumeMl, type Solution } from './liquid-volume.ts'
 
 const litreMl = 1000
@@ -71,6 +72,14 @@ export function composeLitre(wanted: SolutionStrength): Solution {
   if (dryMl > litreMl + roundingMl) throw overflowing(wanted, dryMl - litreMl)
   return { ...dry, waterG: fillingWaterG(dry, dryMl) }
 }
+
+/** The strength of a litre in which sugar and ethanol leave no room for water. */
+export const greatestStrengthPctVol = (sugarGPerL: number): number =>
+  Math.max(100 - (100 * sugarGPerL * sucroseMlPerG(1, 20)) / litreMl, 0)
+
+/** The sugar of a litre in which sugar and ethanol leave no room for water. */
+export const greatestSugarGPerL = (strengthPctVol: number): number =>
+  ((1 - strengthPctVol / 100) * litreMl) / sucroseMlPerG(1, 20)
 
 /** The volume rises with the water, nearly in a straight line, so few rounds are enough. */
 function fillingWaterG(dry: Solution, dryMl: number): number {

@@ -46,6 +46,11 @@ export function brixOfRefractiveIndex(index: number): number {
   return brixOfIndex(index)
 }
 
+export function refractiveIndexOfBrix(brix: number): number {
+  requireRange('refractometer reading', brix, lowestBrix, highestBrix, '°Bx')
+  return syrupIndex(brix / 100)
+}
+
 export function requireLiquid({ ethanolG, waterG }: Solution): void {
   if (ethanolG + waterG > 0) return
   const details = { quantity: 'ethanol and water', value: 0, low: 0, unit: 'g' }
