@@ -12,6 +12,7 @@ const needed = 24
 const root = dirname(dirname(fileURLToPath(import.meta.url)))
 const script = process.argv[2]
 
+endWithParent()
 if (!script) {
   stop('Usage: node main/node24.mjs SCRIPT [ARGUMENTS…]', 2)
 } else if (Number(process.versions.node.split('.')[0]) >= needed) {
@@ -66,6 +67,21 @@ function handOver(node) {
   child.on('exit', function (code) {
     process.exit(code === null ? 1 : code)
   })
+}
+
+/**
+ * `npm start` runs this below a shell that does not pass signals on: when that shell is gone, so is
+ * whoever wanted this.
+ */
+function endWithParent() {
+  if (!process.env.npm_lifecycle_event || process.platform === 'win32') return
+  const parent = process.ppid
+  const watch = setInterval(function () {
+    if (process.ppid === parent) return
+    clearInterval(watch)
+    process.kill(process.pid, 'SIGTERM')
+  }, 250)
+  watch.unref()
 }
 
 function stop(message, code) {
