@@ -10,7 +10,7 @@ import type {
   NextStep,
   PantryLot,
 } from '../../shared/schemas/cellar.ts'
-import { addMatter, massOf, noMatter, scaleMatter } from '../../shared/matter.ts'
+import { addMatter, massOf, noMatter } from '../../shared/matter.ts'
 import type { Move } from '../../shared/schemas/moves.ts'
 import type { Interpretation } from '../../shared/schemas/readings.ts'
 import {
@@ -21,6 +21,7 @@ import {
   interpretReading,
   jarCautions,
   liquidVolumeMl,
+  matterInBottles,
   nextStep,
   settledJar,
   type BottleState,
@@ -77,7 +78,7 @@ export function batchSummary(cellar: CellarState, batch: Batch, nowMs: number): 
   const bottles = [...cellar.bottles].filter(([, lot]) => lot.batchId === batch.id)
   let whole = noMatter
   for (const jar of jars.values()) whole = addMatter(whole, jar.bodies.free)
-  for (const [, lot] of bottles) whole = addMatter(whole, scaleMatter(lot.perBottle, lot.count))
+  for (const [, lot] of bottles) whole = addMatter(whole, matterInBottles(lot))
   const liquid = describeLiquid(whole)
   const stage = progress?.stage ?? 'empty'
   const fruitIds = progress?.fruitIds ?? []

@@ -45,7 +45,9 @@ const add = (id: string, version: number, move: Move | null, undoes?: string) =>
 describe('the ledger', () => {
   it('only ever grows: rows can be neither changed nor deleted', () => {
     add('m1', 1, water(500))
-    expect(() => book.exec("UPDATE move SET payload = NULL WHERE id = 'm1'")).toThrow(/only ever added/)
+    expect(() => book.exec("UPDATE move SET payload = NULL WHERE id = 'm1'")).toThrow(
+      /only ever added/,
+    )
     expect(() => book.exec("DELETE FROM move WHERE id = 'm1'")).toThrow(/only ever added/)
     expect(currentMoves(book)).toHaveLength(1)
   })

@@ -35,7 +35,8 @@ export const macerationChecks = {
     strengthPctVol: { expected: 46.38, tolerance: 0.6 },
   },
   stonedSourCherry: {
-    source: 'worked example: 1 kg stoned sour cherries, 1 L of 70 % vol, 0.30 kg sugar; model regression',
+    source:
+      'worked example: 1 kg stoned sour cherries, 1 L of 70 % vol, 0.30 kg sugar; model regression',
     volumeL: { expected: 2.095, tolerance: 0.03 },
     strengthPctVol: { expected: 33.4, tolerance: 0.5 },
     sugarGPerL: { expected: 184, tolerance: 4 },

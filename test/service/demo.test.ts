@@ -1,5 +1,5 @@
 import { existsSync, readFileSync } from 'node:fs'
-import { describe, expect, it } from 'vitest'
+import { describe, expect, it, vi } from 'vitest'
 import { trial, withPantry } from './with-service.ts'
 
 describe('the demo', () => {
@@ -31,6 +31,7 @@ describe('the demo', () => {
   })
 
   it('cut short while being made is made again, not taken for whole', async () => {
+    const logged = vi.spyOn(console, 'error').mockImplementation(() => undefined)
     let isFailing = true
     const t = await trial({
       fillDemo: async () => {
@@ -39,6 +40,8 @@ describe('the demo', () => {
     })
     expect((await t.refusal('cellar.openDemo', {})).code).toBe('internal')
     expect(await t.ask('cellar.status', {})).toMatchObject({ isDemo: false, hasDemo: false })
+    expect(logged).toHaveBeenCalledOnce()
+    logged.mockRestore()
     isFailing = false
     expect(await t.ask('cellar.openDemo', {})).toMatchObject({ isDemo: true })
     t.service.close()

@@ -51,7 +51,11 @@ describe('moves.record', () => {
     const t = await steeping()
     const { steps, summary } = await page(t)
     expect(summary.stage).toBe('steeping')
-    expect(steps.map((step) => step.recorded.move.kind)).toEqual(['charge', 'pourWater', 'pourSpirit'])
+    expect(steps.map((step) => step.recorded.move.kind)).toEqual([
+      'charge',
+      'pourWater',
+      'pourSpirit',
+    ])
     const after = steps.at(-1)?.after[0]
     expect(after?.jarId).toBe('north')
     // 900 mL of 96 % into 300 mL of water: 72.9 % vol of 1.18 L, and the fruit's juice beside it.
@@ -90,7 +94,13 @@ describe('moves.record', () => {
 
   it('refuses a jar that holds another batch', async () => {
     const t = await steeping()
-    const sloe = { id: 'sloe', name: 'Sloe', colour: '#223355', note: '', openedAt: '2026-09-05T00:00:00Z' }
+    const sloe = {
+      id: 'sloe',
+      name: 'Sloe',
+      colour: '#223355',
+      note: '',
+      openedAt: '2026-09-05T00:00:00Z',
+    }
     await t.ask('batches.open', sloe)
     const move = { ...water(100), batchId: 'sloe' }
     const error = await t.refusal('moves.record', { key: 'k3', moves: [move] })
@@ -100,10 +110,19 @@ describe('moves.record', () => {
 
   it('refuses the future, and matter that came only later', async () => {
     const t = await steeping()
-    const future = await t.refusal('moves.record', { key: 'a', moves: [water(10, '2027-01-01T00:00:00Z')] })
+    const future = await t.refusal('moves.record', {
+      key: 'a',
+      moves: [water(10, '2027-01-01T00:00:00Z')],
+    })
     expect(future.code).toBe('inTheFuture')
-    const early = await t.refusal('moves.record', { key: 'b', moves: [spirit(10, '2026-08-01T00:00:00Z')] })
-    expect(early).toMatchObject({ code: 'beforeItExisted', details: { from: '2026-09-01T08:00:00.000Z' } })
+    const early = await t.refusal('moves.record', {
+      key: 'b',
+      moves: [spirit(10, '2026-08-01T00:00:00Z')],
+    })
+    expect(early).toMatchObject({
+      code: 'beforeItExisted',
+      details: { from: '2026-09-01T08:00:00.000Z' },
+    })
     t.service.close()
   })
 
@@ -112,9 +131,15 @@ describe('moves.record', () => {
     const bad = await t.refusal('moves.record', { key: 'a', moves: [water(-5)] })
     expect(bad.code).toBe('badInput')
     expect(JSON.stringify(bad.details)).toContain('volumeMl')
-    const jar = await t.refusal('moves.record', { key: 'b', moves: [{ ...water(5), jarId: 'attic' } as Move] })
+    const jar = await t.refusal('moves.record', {
+      key: 'b',
+      moves: [{ ...water(5), jarId: 'attic' } as Move],
+    })
     expect(jar).toMatchObject({ code: 'notFound', details: { what: 'jar', id: 'attic' } })
-    const batch = await t.refusal('moves.record', { key: 'c', moves: [{ ...water(5), batchId: 'fig' } as Move] })
+    const batch = await t.refusal('moves.record', {
+      key: 'c',
+      moves: [{ ...water(5), batchId: 'fig' } as Move],
+    })
     expect(batch).toMatchObject({ code: 'notFound', details: { what: 'batch', id: 'fig' } })
     t.service.close()
   })
@@ -132,7 +157,9 @@ describe('moves.preview', () => {
     const t = await steeping()
     const preview = await t.ask('moves.preview', { moves: [drawOff()] })
     expect(preview.refusals).toEqual([])
-    expect(preview.steps[0]?.after.find(({ jarId }) => jarId === 'demijohn')?.liquid?.volumeMl).toBeGreaterThan(900)
+    expect(
+      preview.steps[0]?.after.find(({ jarId }) => jarId === 'demijohn')?.liquid?.volumeMl,
+    ).toBeGreaterThan(900)
     expect((await page(t)).steps).toHaveLength(3)
     t.service.close()
   })
@@ -182,7 +209,12 @@ describe('moves.amend', () => {
     const t = await steeping()
     const moveId = (await page(t)).steps[1]?.recorded.id as string
     await t.ask('moves.amend', { key: 'a1', moveId, fromVersion: 1, move: water(250) })
-    const error = await t.refusal('moves.amend', { key: 'a2', moveId, fromVersion: 1, move: water(1) })
+    const error = await t.refusal('moves.amend', {
+      key: 'a2',
+      moveId,
+      fromVersion: 1,
+      move: water(1),
+    })
     expect(error.code).toBe('staleEdit')
     t.service.close()
   })
@@ -192,7 +224,13 @@ describe('moves.undo', () => {
   it('takes back what was recorded last, together, and then what came before it', async () => {
     const t = await steeping()
     const before = await page(t)
-    await t.ask('moves.record', { key: 'k3', moves: [drawOff(), { at: '2026-11-10T10:00:00Z', kind: 'crush', batchId: 'damson', jarId: 'north' }] })
+    await t.ask('moves.record', {
+      key: 'k3',
+      moves: [
+        drawOff(),
+        { at: '2026-11-10T10:00:00Z', kind: 'crush', batchId: 'damson', jarId: 'north' },
+      ],
+    })
     const { struck } = await t.ask('moves.undo', { key: 'u1' })
     expect(struck.map(({ move }) => move.kind)).toEqual(['drawOff', 'crush'])
     expect(await page(t)).toEqual(before)
@@ -226,7 +264,11 @@ describe('the book', () => {
   it('shows the same after it was closed and opened again, to the bit', async () => {
     const t = await steeping()
     await t.ask('moves.record', { key: 'k3', moves: [drawOff()] })
-    const before = [await page(t), await t.ask('pantry.list', {}), await t.ask('cellar.balance', {})]
+    const before = [
+      await page(t),
+      await t.ask('pantry.list', {}),
+      await t.ask('cellar.balance', {}),
+    ]
     t.service.close()
     const again = await createService(t.options)
     const read = async (channel: string, request: unknown) => {
@@ -245,8 +287,23 @@ describe('the book', () => {
       key: 'k3',
       moves: [
         drawOff(),
-        { at: '2026-11-11T09:00:00Z', kind: 'filter', batchId: 'damson', fromJarId: 'demijohn', toJarId: 'south', medium: 'paper' },
-        { at: '2026-11-12T09:00:00Z', kind: 'bottle', batchId: 'damson', fromJarId: 'south', bottleLotId: 'half', bottleSizeMl: 500, count: 1 },
+        {
+          at: '2026-11-11T09:00:00Z',
+          kind: 'filter',
+          batchId: 'damson',
+          fromJarId: 'demijohn',
+          toJarId: 'south',
+          medium: 'paper',
+        },
+        {
+          at: '2026-11-12T09:00:00Z',
+          kind: 'bottle',
+          batchId: 'damson',
+          fromJarId: 'south',
+          bottleLotId: 'half',
+          bottleSizeMl: 500,
+          count: 1,
+        },
         { at: '2026-11-13T09:00:00Z', kind: 'drawBottle', bottleLotId: 'half', count: 1 },
         { at: '2026-11-14T09:00:00Z', kind: 'discard', from: { jarId: 'north', part: 'all' } },
       ],
@@ -260,14 +317,20 @@ describe('the book', () => {
 
   it('finds its derived rows as the ledger tells them, and mends them when they are not', async () => {
     const t = await steeping()
-    expect(await t.ask('cellar.check', {})).toMatchObject({ integrity: 'ok', moveCount: 6, lotsDiffering: [] })
+    expect(await t.ask('cellar.check', {})).toMatchObject({
+      integrity: 'ok',
+      moveCount: 6,
+      lotsDiffering: [],
+    })
     t.service.close()
     const { openBook, closeBook } = await import('../../main/cellar/open-book.ts')
     const book = openBook(t.options.ownFile)
     book.exec("UPDATE pantry_lot SET left_g = 1 WHERE id = 'sugar'")
     closeBook(book)
     const again = await createService(t.options)
-    expect(await again.dispatch('cellar.check', {})).toMatchObject({ value: { lotsDiffering: ['sugar'] } })
+    expect(await again.dispatch('cellar.check', {})).toMatchObject({
+      value: { lotsDiffering: ['sugar'] },
+    })
     await again.dispatch('cellar.rebuild', {})
     expect(await again.dispatch('cellar.check', {})).toMatchObject({ value: { lotsDiffering: [] } })
     again.close()

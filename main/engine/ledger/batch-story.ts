@@ -1,9 +1,15 @@
 /** A batch's history read off the ledger: where it stood, how it changed, what it yielded. */
 import { addMatter, noMatter, type Matter } from '../../../shared/matter.ts'
 import type { Stage } from '../../../shared/schemas/cellar.ts'
-import { matterInBottles, settledJar, type BottleState, type CellarState, type JarState } from './cellar-state.ts'
+import {
+  matterInBottles,
+  settledJar,
+  type BottleState,
+  type CellarState,
+  type JarState,
+} from './cellar-state.ts'
 import type { Step } from './fold.ts'
-import { describeLiquid, freeVolumeMl, isSpent } from './jar-liquid.ts'
+import { describeLiquid, freeVolumeMl } from './jar-liquid.ts'
 
 export const stepsOf = (steps: readonly Step[], batchId: string): Step[] =>
   steps.filter((step) => step.batchIds.has(batchId))
@@ -45,7 +51,7 @@ export function jarSpans(steps: readonly Step[], batchId: string, nowMs: number)
   }
   for (const [jarId, span] of open)
     spans.push({ jarId, batchId, ...span, toMs: undefined, last: settledJar(span.last, nowMs) })
-  return spans.sort((a, b) => a.fromMs - b.fromMs)
+  return spans.sort((a, b) => a.fromMs - b.fromMs || (a.jarId < b.jarId ? -1 : 1))
 }
 
 export interface CurveSample {
@@ -80,8 +86,7 @@ export function curveOf(
       add(jarId, atMs, free)
       whole = addMatter(whole, free)
     }
-    for (const lot of bottles.values())
-      whole = addMatter(whole, matterInBottles(lot))
+    for (const lot of bottles.values()) whole = addMatter(whole, matterInBottles(lot))
     add('whole', atMs, whole)
   }
   const times = sampleTimes(
@@ -156,7 +161,7 @@ export function yieldOf(steps: readonly Step[], cellar: CellarState, batchId: st
   let ethanolInHandG = 0
   let liquidMl = 0
   for (const jar of cellar.jars.values()) {
-    if (jar.batchId !== batchId || isSpent(jar)) continue
+    if (jar.batchId !== batchId) continue
     ethanolInHandG += jar.bodies.free.ethanolG
     liquidMl += freeVolumeMl(jar)
   }

@@ -3,7 +3,13 @@
  * through which matter enters and leaves. Entries are never changed in place: a move yields an
  * Effect, and `commit` puts the effect's new entries in.
  */
-import { addMatter, noMatter, scaleMatter, subtractMatter, type Matter } from '../../../shared/matter.ts'
+import {
+  addMatter,
+  noMatter,
+  scaleMatter,
+  subtractMatter,
+  type Matter,
+} from '../../../shared/matter.ts'
 import type { Stage, Transfer } from '../../../shared/schemas/cellar.ts'
 import type { Goods } from '../../../shared/schemas/goods.ts'
 import { settle, type Bodies, type Tissue } from '../steeping/settle.ts'

@@ -1,5 +1,5 @@
 /** What a jar shows: its liquids described, and the room each body takes. */
-import { massOf, type Matter } from '../../../shared/matter.ts'
+import type { Matter } from '../../../shared/matter.ts'
 import type { JarContents, Liquid } from '../../../shared/schemas/cellar.ts'
 import { describeSolution } from '../solution/describe-solution.ts'
 import { liquidVolumeMl } from '../solution/liquid-volume.ts'
@@ -33,11 +33,6 @@ export const freeVolumeMl = (jar: JarState): number => liquidVolumeMl(jar.bodies
 /** Everything liquid in the jar, in and out of the fruit. */
 export const wholeVolumeMl = (jar: JarState): number =>
   freeVolumeMl(jar) + liquidVolumeMl(jar.bodies.held)
-
-/** Nothing worth a name is left in the jar. */
-export const isSpent = (jar: JarState): boolean =>
-  jar.fruit === null &&
-  massOf(jar.bodies.free) + massOf(jar.bodies.held) + massOf(jar.bodies.bed) < 0.005
 
 export function describeJar(jarId: string, jar: JarState): JarContents {
   const { free, held, bed } = jar.bodies

@@ -16,10 +16,10 @@ export const refused = (refusal: Refusal): Refused => ({ ok: false, refusal })
 export const slackMl = 0.5
 export const slackG = 0.5
 
-/** The share of what is there that was asked for; a hair more than everything counts as everything. */
+/** The share of what is there that was asked for; a hair more or less than all of it is all of it. */
 export function shareOf(asked: number, available: number, slack: number): number | undefined {
   if (asked > available + slack) return undefined
-  return available <= 0 || asked >= available - 1e-9 ? 1 : asked / available
+  return asked >= available - slack ? 1 : asked / available
 }
 
 export const notEnough = (

@@ -1,6 +1,13 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { addMatter, massOf, matterKinds, noMatter, subtractMatter, type Matter } from '../../../shared/matter.ts'
+import {
+  addMatter,
+  massOf,
+  matterKinds,
+  noMatter,
+  subtractMatter,
+  type Matter,
+} from '../../../shared/matter.ts'
 import type { RecordedMove } from '../../../shared/schemas/moves.ts'
 import {
   balance,
@@ -47,7 +54,11 @@ function deedOf(w: Wish, cellar: CellarState, serial: number): Deed {
   const jar = cellar.jars.get(jarId)
   const freeMl = jar ? liquidVolumeMl(jar.bodies.free) : 0
   const lots = [...cellar.lots]
-  const lot = (kind: string) => pick(lots.filter(([, l]) => l.goods.kind === kind), w.other)
+  const lot = (kind: string) =>
+    pick(
+      lots.filter(([, l]) => l.goods.kind === kind),
+      w.other,
+    )
   const bottleLot = pick([...cellar.bottles], w.other)
   const id = `made${serial}`
   switch (w.kind) {
@@ -68,7 +79,13 @@ function deedOf(w: Wish, cellar: CellarState, serial: number): Deed {
     case 5: {
       const found = lot('sweetener')
       if (!found) return buySugar(id, 2000)
-      return { kind: 'sugar', batchId, jarId, lotId: found[0], massG: Math.max(1, massOf(found[1].matter) * w.share) }
+      return {
+        kind: 'sugar',
+        batchId,
+        jarId,
+        lotId: found[0],
+        massG: Math.max(1, massOf(found[1].matter) * w.share),
+      }
     }
     case 6:
     case 7: {
@@ -80,7 +97,13 @@ function deedOf(w: Wish, cellar: CellarState, serial: number): Deed {
     case 8:
       return { kind: 'pourWater', batchId, jarId, volumeMl: 20 + 1500 * w.share }
     case 9:
-      return { kind: 'drawOff', batchId, fromJarId: jarId, toJarId: otherId, ...(w.share < 0.5 && { volumeMl: Math.max(1, freeMl * 2 * w.share) }) }
+      return {
+        kind: 'drawOff',
+        batchId,
+        fromJarId: jarId,
+        toJarId: otherId,
+        ...(w.share < 0.5 && { volumeMl: Math.max(1, freeMl * 2 * w.share) }),
+      }
     case 10:
       return { kind: 'press', batchId, fromJarId: jarId, toJarId: otherId }
     case 11:
@@ -88,20 +111,50 @@ function deedOf(w: Wish, cellar: CellarState, serial: number): Deed {
     case 12: {
       const found = lot('sweetener')
       if (!found) return buySugar(id, 2000)
-      return { kind: 'coverWithSugar', batchId, jarId, lotId: found[0], massG: Math.max(1, massOf(found[1].matter) * w.share) }
+      return {
+        kind: 'coverWithSugar',
+        batchId,
+        jarId,
+        lotId: found[0],
+        massG: Math.max(1, massOf(found[1].matter) * w.share),
+      }
     }
     case 13:
-      return { kind: 'marry', batchId, parts: jarIds.filter((_, i) => (w.other >> (i % 3)) % 2 === 0).map((part) => ({ jarId: part })).concat([{ jarId }]).filter((part, i, all) => all.findIndex((p) => p.jarId === part.jarId) === i), toJarId: otherId }
+      return {
+        kind: 'marry',
+        batchId,
+        parts: jarIds
+          .filter((_, i) => (w.other >> (i % 3)) % 2 === 0)
+          .map((part) => ({ jarId: part }))
+          .concat([{ jarId }])
+          .filter((part, i, all) => all.findIndex((p) => p.jarId === part.jarId) === i),
+        toJarId: otherId,
+      }
     case 14:
       return { kind: 'filter', batchId, fromJarId: jarId, toJarId: otherId, medium: 'paper' }
     case 15:
-      return { kind: 'bottle', batchId, fromJarId: jarId, bottleLotId: id, bottleSizeMl: 500, count: Math.max(1, Math.floor((freeMl / 500) * w.share)) }
+      return {
+        kind: 'bottle',
+        batchId,
+        fromJarId: jarId,
+        bottleLotId: id,
+        bottleSizeMl: 500,
+        count: Math.max(1, Math.floor((freeMl / 500) * w.share)),
+      }
     case 16:
-      return bottleLot ? { kind: w.share < 0.5 ? 'drawBottle' : 'give', bottleLotId: bottleLot[0], count: 1 } : { kind: 'stir', batchId, jarId }
+      return bottleLot
+        ? { kind: w.share < 0.5 ? 'drawBottle' : 'give', bottleLotId: bottleLot[0], count: 1 }
+        : { kind: 'stir', batchId, jarId }
     case 17:
-      return { kind: 'discard', from: { jarId, part: pick(['all', 'pulp', 'liquid'] as const, w.other) } }
+      return {
+        kind: 'discard',
+        from: { jarId, part: pick(['all', 'pulp', 'liquid'] as const, w.other) },
+      }
     default:
-      return { kind: 'correct', found: { jarId, volumeMl: Math.max(1, freeMl * (0.8 + 0.4 * w.share)) } }
+      return {
+        kind: 'correct',
+        found: { jarId, volumeMl: Math.max(1, freeMl * (0.8 + 0.4 * w.share)) },
+      }
   }
 }
 
@@ -112,7 +165,14 @@ interface History {
 }
 
 /** Plays wishes one by one, calling `look` before and after each move that the ledger allows. */
-function play(wishes: readonly Wish[], look: (before: CellarState, after: CellarState, step: ReturnType<typeof fold>['steps'][number]) => void): History {
+function play(
+  wishes: readonly Wish[],
+  look: (
+    before: CellarState,
+    after: CellarState,
+    step: ReturnType<typeof fold>['steps'][number],
+  ) => void,
+): History {
   let cellar: CellarState = fold([], { fruitOf }).cellar
   const moves: RecordedMove[] = []
   let day = 0
@@ -215,7 +275,8 @@ describe('fold', () => {
         play(withoutCorrections, (_, after) => {
           for (const jar of after.jars.values()) {
             const liquid = describeLiquid(jar.bodies.free)
-            if (liquid) expect(liquid.strengthPctVol).toBeLessThanOrEqual(jar.strongestPctVol + 0.05)
+            if (liquid)
+              expect(liquid.strengthPctVol).toBeLessThanOrEqual(jar.strongestPctVol + 0.05)
           }
         })
       }),

@@ -11,6 +11,8 @@ import {
 import { macerationChecks as checks } from '../../references/maceration-checks.ts'
 import { buyFruit, buySpirit, buySugar, folded, type Deed } from './book-of-moves.ts'
 
+type Line = readonly [day: number, deed: Deed]
+
 const batchId = 'batch'
 const years = 3 * 365
 
@@ -32,21 +34,21 @@ function steeped(fruit: {
   spiritL: number
   spiritPctVol: number
   sugarKg?: number
-}): readonly (readonly [number, Deed])[] {
+}): readonly Line[] {
   const jarId = 'jar'
   const sugarG = 1000 * (fruit.sugarKg ?? 0)
   return [
     [0, fruitLot(fruit.fruitId, fruit.fruitKg, fruit.edibleFraction)],
     [0, buySpirit('spirit', fruit.spiritL * 1000, fruit.spiritPctVol)],
     [0, buySugar('sugar', 2000)],
-    [0, { kind: 'charge', batchId, jarId, lotId: 'fruit', massG: fruit.fruitKg * 1000, cut: 'cut' }],
+    [
+      0,
+      { kind: 'charge', batchId, jarId, lotId: 'fruit', massG: fruit.fruitKg * 1000, cut: 'cut' },
+    ],
     ...(sugarG > 0
       ? [[0, { kind: 'sugar', batchId, jarId, lotId: 'sugar', massG: sugarG }] as const]
       : []),
-    [
-      0,
-      { kind: 'pourSpirit', batchId, jarId, lotId: 'spirit', volumeMl: fruit.spiritL * 1000 },
-    ],
+    [0, { kind: 'pourSpirit', batchId, jarId, lotId: 'spirit', volumeMl: fruit.spiritL * 1000 }],
   ]
 }
 
@@ -56,7 +58,7 @@ function jarLater(cellar: CellarState, jarId: string): JarState {
   return settledJar(jar, jar.atMs + years * 86_400_000)
 }
 
-function restingStrength(deeds: readonly (readonly [number, Deed])[]): number {
+function restingStrength(deeds: readonly Line[]): number {
   const liquid = describeLiquid(jarLater(folded(deeds).cellar, 'jar').bodies.free)
   if (!liquid) throw new Error('no liquid')
   return liquid.strengthPctVol
@@ -77,12 +79,18 @@ describe('steeping to equilibrium', () => {
   })
 
   it('would rest weaker if stones gave juice', () => {
-    const deeds = steeped({ ...cherries, edibleFraction: checks.stonesCountedAsFlesh.edibleFraction })
+    const deeds = steeped({
+      ...cherries,
+      edibleFraction: checks.stonesCountedAsFlesh.edibleFraction,
+    })
     within(restingStrength(deeds), checks.stonesCountedAsFlesh.strengthPctVol)
   })
 
   it('rests at the usual strength of sloes in 40 % spirit', () => {
-    within(restingStrength(steeped({ fruitId: 'sloe', ...checks.sloe })), checks.sloe.strengthPctVol)
+    within(
+      restingStrength(steeped({ fruitId: 'sloe', ...checks.sloe })),
+      checks.sloe.strengthPctVol,
+    )
   })
 
   it('rests at 46 % vol for raspberries by the handbook of 1855', () => {
@@ -101,13 +109,13 @@ describe('stoned sour cherries, one sugar draw, pressed and married', () => {
     spiritPctVol: 70,
     sugarKg: 0.3,
   })
-  const draw = [
+  const draw: Line[] = [
     ...steep,
     [300, { kind: 'drawOff', batchId, fromJarId: 'jar', toJarId: 'first' }],
     [300, { kind: 'coverWithSugar', batchId, jarId: 'jar', lotId: 'sugar', massG: 250 }],
     [600, { kind: 'drawOff', batchId, fromJarId: 'jar', toJarId: 'second' }],
-  ] as const
-  const whole = [
+  ]
+  const whole: Line[] = [
     ...draw,
     [600, { kind: 'press', batchId, fromJarId: 'jar', toJarId: 'pressings' }],
     [
@@ -119,7 +127,7 @@ describe('stoned sour cherries, one sugar draw, pressed and married', () => {
         toJarId: 'demijohn',
       },
     ],
-  ] as const
+  ]
 
   it('rests at 2.10 L of 33.4 % vol and 184 g/L in all', () => {
     const { resting } = describeJar('jar', jarLater(folded(steep).cellar, 'jar'))
@@ -150,6 +158,9 @@ describe('stoned sour cherries, one sugar draw, pressed and married', () => {
     const poured = steps.find((step) => step.recorded.move.kind === 'pourSpirit')
     const transfer = poured?.effect.transfers[0]
     expect(transfer?.to).toBe(jarPlace('jar'))
-    within(married.bodies.free.ethanolG / (transfer?.matter.ethanolG ?? 1), check.married.ethanolRecovered)
+    within(
+      married.bodies.free.ethanolG / (transfer?.matter.ethanolG ?? 1),
+      check.married.ethanolRecovered,
+    )
   })
 })

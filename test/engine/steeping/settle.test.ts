@@ -1,7 +1,12 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { addMatter, matterKinds, matterOf, noMatter, type Matter } from '../../../shared/matter.ts'
-import { restingLiquid, settle, type Bodies, type Tissue } from '../../../main/engine/steeping/settle.ts'
+import {
+  restingLiquid,
+  settle,
+  type Bodies,
+  type Tissue,
+} from '../../../main/engine/steeping/settle.ts'
 
 const grams = fc.double({ min: 0, max: 5000, noNaN: true })
 const matter = (pulp: boolean): fc.Arbitrary<Matter> =>
@@ -103,6 +108,8 @@ describe('settle', () => {
   })
 
   it('refuses time that runs backwards', () => {
-    expect(() => settle({ free: noMatter, held: noMatter, bed: noMatter }, null, -1)).toThrow(RangeError)
+    expect(() => settle({ free: noMatter, held: noMatter, bed: noMatter }, null, -1)).toThrow(
+      RangeError,
+    )
   })
 })

@@ -13,7 +13,7 @@ import {
   type Outcome,
 } from '../refusal.ts'
 import type { MoveContext } from './context.ts'
-import { occupiedJar, orEmpty } from './jar-access.ts'
+import { afterTaking, occupiedJar } from './jar-access.ts'
 
 export function bottle(
   cellar: CellarState,
@@ -34,9 +34,12 @@ export function bottle(
     return notEnough(source, 'bottles', count, availableMl / bottleSizeMl, fits)
   }
   const { part, rest } = splitMatter(jar.found.bodies.free, share)
-  const left = { ...jar.found, bodies: { ...jar.found.bodies, free: rest } }
+  const after = afterTaking(move.fromJarId, {
+    ...jar.found,
+    bodies: { ...jar.found.bodies, free: rest },
+  })
   return allowed({
-    jars: new Map([[move.fromJarId, orEmpty(left)]]),
+    jars: new Map([[move.fromJarId, after.left]]),
     bottles: new Map([
       [
         move.bottleLotId,
@@ -51,7 +54,7 @@ export function bottle(
         },
       ],
     ]),
-    transfers: [{ from: source, to: lot, matter: part }],
+    transfers: [{ from: source, to: lot, matter: part }, ...after.rinsed],
     // A rest too small for one more bottle does not keep the batch from resting.
     ...(availableMl - count * bottleSizeMl < bottleSizeMl && { stage: 'resting' as const }),
   })

@@ -1,11 +1,11 @@
 /** What the moves share: getting at a jar, taking liquid out of it, pouring matter in. */
-import { addMatter, noMatter, splitMatter, type Matter } from '../../../../shared/matter.ts'
-import type { Stage } from '../../../../shared/schemas/cellar.ts'
+import { addMatter, massOf, noMatter, splitMatter, type Matter } from '../../../../shared/matter.ts'
+import type { Stage, Transfer } from '../../../../shared/schemas/cellar.ts'
 import { liquidVolumeMl } from '../../solution/liquid-volume.ts'
 import { emptyBodies } from '../../steeping/settle.ts'
 import { jarAt, jarPlace, type CellarState, type JarState } from '../cellar-state.ts'
 import { killed } from '../fruit-charge.ts'
-import { freeVolumeMl, isSpent, wholeVolumeMl } from '../jar-liquid.ts'
+import { freeVolumeMl, wholeVolumeMl } from '../jar-liquid.ts'
 import { nothingThere, notEnough, refused, shareOf, slackMl, type Refused } from '../refusal.ts'
 
 type Found<T> = { ok: true; found: T } | Refused
@@ -56,8 +56,20 @@ export const pourInto = (jar: JarState, matter: Matter): JarState => ({
   bodies: { ...jar.bodies, free: addMatter(jar.bodies.free, matter) },
 })
 
-/** Null once nothing is left, so that the jar stands empty. */
-export const orEmpty = (jar: JarState): JarState | null => (isSpent(jar) ? null : jar)
+/** Less than this in a jar without fruit is a wet glass: it goes to waste, and the jar is empty. */
+const wetGlassG = 0.005
+
+/** The jar after liquid was taken out: null when it stands empty, its last trace booked as waste. */
+export function afterTaking(
+  jarId: string,
+  jar: JarState,
+): { left: JarState | null; rinsed: Transfer[] } {
+  const trace = wholeMatter(jar)
+  const traceG = massOf(trace)
+  if (jar.fruit !== null || traceG >= wetGlassG) return { left: jar, rinsed: [] }
+  const rinsed = { from: jarPlace(jarId), to: 'outside:waste', matter: trace }
+  return { left: null, rinsed: traceG === 0 ? [] : [rinsed] }
+}
 
 /**
  * Takes liquid out of a jar: what pours first, then what the fruit still holds, because how much

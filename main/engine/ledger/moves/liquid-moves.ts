@@ -16,10 +16,10 @@ import {
 } from '../refusal.ts'
 import type { MoveContext } from './context.ts'
 import {
+  afterTaking,
   freshJar,
   heldVolumeMl,
   occupiedJar,
-  orEmpty,
   pourInto,
   receivingJar,
   takeLiquid,
@@ -79,12 +79,16 @@ function passOn(
   if (!drawn.ok) return drawn
   const { taken, left } = drawn.found
   const filled = pourInto(target.found, taken)
+  const after = afterTaking(fromJarId, rule.leave(left))
   return allowed({
     jars: new Map([
-      [fromJarId, orEmpty(rule.leave(left))],
+      [fromJarId, after.left],
       [toJarId, { ...filled, strongestPctVol: strongest(filled, source) }],
     ]),
-    transfers: [{ from: jarPlace(fromJarId), to: jarPlace(toJarId), matter: taken }],
+    transfers: [
+      { from: jarPlace(fromJarId), to: jarPlace(toJarId), matter: taken },
+      ...after.rinsed,
+    ],
     stage: rule.stage,
   })
 }
@@ -113,7 +117,8 @@ export function marry(cellar: CellarState, move: MoveOf<'marry'>, { atMs }: Move
     if (askedMl < slackMl) return nothingThere(jarPlace(jarId))
     const drawn = takeLiquid(jarId, source.found, askedMl)
     if (!drawn.ok) return drawn
-    jars.set(jarId, orEmpty(drawn.found.left))
+    const after = afterTaking(jarId, drawn.found.left)
+    jars.set(jarId, after.left)
     target = pourInto(
       { ...target, strongestPctVol: strongest(target, source.found) },
       drawn.found.taken,
@@ -123,6 +128,7 @@ export function marry(cellar: CellarState, move: MoveOf<'marry'>, { atMs }: Move
       to: jarPlace(move.toJarId),
       matter: drawn.found.taken,
     })
+    transfers.push(...after.rinsed)
   }
   if (transfers.length === 0) return nothingThere(jarPlace(move.toJarId))
   jars.set(move.toJarId, target)
@@ -162,10 +168,12 @@ export function filter(
   const target = receivingJar(cellar, toJarId, batchId, atMs, 'filtered')
   if (!target.ok) return target
   const filled = pourInto(target.found, clear)
+  const after = afterTaking(fromJarId, left)
   transfers.push({ from: jarPlace(fromJarId), to: jarPlace(toJarId), matter: clear })
+  transfers.push(...after.rinsed)
   return allowed({
     jars: new Map([
-      [fromJarId, orEmpty(left)],
+      [fromJarId, after.left],
       [toJarId, { ...filled, strongestPctVol: strongest(filled, source.found) }],
     ]),
     transfers,

@@ -33,7 +33,7 @@ import {
 } from '../refusal.ts'
 import { takeBottles } from './bottle-moves.ts'
 import type { MoveContext } from './context.ts'
-import { occupiedJar, orEmpty, wholeMatter } from './jar-access.ts'
+import { afterTaking, occupiedJar, wholeMatter } from './jar-access.ts'
 
 export function discard(
   cellar: CellarState,
@@ -47,9 +47,13 @@ export function discard(
   if (!jar.ok) return jar
   const { left, thrown } = throwOut(jar.found, from.part)
   if (massOf(thrown) === 0) return nothingThere(jarPlace(from.jarId))
+  const after = afterTaking(from.jarId, left)
   return allowed({
-    jars: new Map([[from.jarId, orEmpty(left)]]),
-    transfers: [{ from: jarPlace(from.jarId), to: 'outside:waste', matter: thrown }],
+    jars: new Map([[from.jarId, after.left]]),
+    transfers: [
+      { from: jarPlace(from.jarId), to: 'outside:waste', matter: thrown },
+      ...after.rinsed,
+    ],
   })
 }
 
