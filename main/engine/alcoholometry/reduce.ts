@@ -1,9 +1,9 @@
 /**
  * How much water brings a spirit down to a strength, and how much does that make?
  *
- * A balance of ethanol: water = mass · (p1 / p2 − 1), with volumes by OIML R 22 at 20 °C. Water and
- * spirit contract as they mix, so the result is less than both together; the linear rule
- * V1 · C1 = V2 · C2 for the water leaves it up to 1.8 % vol too strong.
+ * A balance of ethanol: water = mass · (p1 / p2 − 1), with volumes by OIML R 22 at 20 °C. Strong
+ * spirit and water contract as they mix (weak spirit swells a little), so the result is less than
+ * both together; the linear rule V1 · C1 = V2 · C2 leaves it up to 1.8 % vol too strong.
  * In: mL at 20 °C or g, % vol with the target from 0.1 up to the strength. Out: mL at 20 °C, g.
  * RangeError outside. Leaves out: sugar; a sweet liquid is a case for marrying.
  * @example reduce({ volumeMl: 1000, strengthPctVol: 96, targetPctVol: 40 }).waterMl // 1470.5

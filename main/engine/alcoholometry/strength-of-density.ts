@@ -24,6 +24,9 @@ import { strengthOfMassFraction } from './strength.ts'
 /** kg/m³ per unit of mass fraction; flatter than this, the density does not tell the strength. */
 const flattestSlope = -60
 
+/** kg/m³; the great terms of the equation cancel to about 1e-10. */
+const rounding = 1e-8
+
 const quantity = 'density of spirit'
 
 export interface MeasuredDensity {
@@ -37,7 +40,7 @@ export function massFractionOfDensity(measured: MeasuredDensity): number {
   const profile = densityProfile(temperatureC)
   const [ethanol, water] = [densityOn(profile, 1), densityOn(profile, 0)]
   const where = ` at ${temperatureC} °C`
-  requireRange(quantity, densityKgPerM3, ethanol, water, 'kg/m³', where)
+  requireRange(quantity, densityKgPerM3, ethanol - rounding, water + rounding, 'kg/m³', where)
   const massFraction = solveMassFraction(profile, densityKgPerM3, ethanol, water)
   if (temperatureC < 0 && densitySlopeOn(profile, massFraction) > flattestSlope)
     throw new DomainError(

@@ -27,7 +27,7 @@ export function massFractionOfStrength(strengthPctVol: number): number {
 
 /** Unchecked: volume of ethanol alone per volume of the mixture, at the profile's temperature. */
 export const volumeShareOfMassFraction = (profile: DensityProfile, massFraction: number): number =>
-  (massFraction * densityOn(profile, massFraction)) / densityOn(profile, 1)
+  Math.min((massFraction * densityOn(profile, massFraction)) / densityOn(profile, 1), 1)
 
 /** Unchecked. */
 export function massFractionOfVolumeShare(profile: DensityProfile, share: number): number {

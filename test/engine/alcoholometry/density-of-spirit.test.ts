@@ -1,0 +1,84 @@
+import fc from 'fast-check'
+import { describe, expect, it } from 'vitest'
+import { densityOfSpirit } from '../../../main/engine/alcoholometry/density-of-spirit.ts'
+import { massFractionOfStrength } from '../../../main/engine/alcoholometry/strength.ts'
+import { checksOf, missesOf } from '../../references/check-tables.ts'
+import { physicsChecks } from '../../references/physics-checks.ts'
+import { strengthChecks } from '../../references/trade-checks.ts'
+
+describe('densityOfSpirit', () => {
+  it('meets the tables by volume at 20 °C', () => {
+    const checks = checksOf(physicsChecks.densityOfSpiritByVolume)
+    const density = (check: { strengthPctVol: number; temperatureC: number }) =>
+      densityOfSpirit({
+        massFraction: massFractionOfStrength(check.strengthPctVol),
+        temperatureC: check.temperatureC,
+      })
+    expect(missesOf(checks, density)).toEqual([])
+  })
+
+  it('meets the tables by mass from 10 to 40 °C', () => {
+    expect(missesOf(checksOf(physicsChecks.densityOfSpiritByMass), densityOfSpirit)).toEqual([])
+  })
+
+  it('meets the densities used in the trade within 0.03', () => {
+    for (const { id, pctVol, densityKgPerM3 } of strengthChecks) {
+      const massFraction = massFractionOfStrength(pctVol)
+      const off = densityOfSpirit({ massFraction, temperatureC: 20 }) - densityKgPerM3
+      expect(Math.abs(off), id).toBeLessThanOrEqual(0.03)
+    }
+  })
+
+  it('is 998.20 for water and 789.24 for ethanol at 20 °C', () => {
+    expect(densityOfSpirit({ massFraction: 0, temperatureC: 20 })).toBeCloseTo(998.20123, 5)
+    expect(densityOfSpirit({ massFraction: 1, temperatureC: 20 })).toBeCloseTo(789.2391, 4)
+  })
+
+  it('falls with every step of strength at every temperature in range', () => {
+    fc.assert(
+      fc.property(
+        fc.double({ min: 0, max: 0.999, noNaN: true }),
+        fc.double({ min: -20, max: 40, noNaN: true }),
+        (massFraction, temperatureC) =>
+          densityOfSpirit({ massFraction: massFraction + 0.001, temperatureC }) <
+          densityOfSpirit({ massFraction, temperatureC }),
+      ),
+      { numRuns: 2000 },
+    )
+  })
+
+  it('falls with temperature for any spirit above 30 % by mass', () => {
+    fc.assert(
+      fc.property(
+        fc.double({ min: 0.3, max: 1, noNaN: true }),
+        fc.double({ min: -20, max: 39, noNaN: true }),
+        (massFraction, temperatureC) =>
+          densityOfSpirit({ massFraction, temperatureC: temperatureC + 1 }) <
+          densityOfSpirit({ massFraction, temperatureC }),
+      ),
+    )
+  })
+
+  it('works at the edges of its range and refuses what lies beyond, by name', () => {
+    expect(densityOfSpirit({ massFraction: 1, temperatureC: -20 })).toBeGreaterThan(800)
+    expect(densityOfSpirit({ massFraction: 0, temperatureC: 40 })).toBeLessThan(993)
+    expect(() => densityOfSpirit({ massFraction: 0.4, temperatureC: 68 })).toThrow(
+      'temperature is 68 °C, must be -20 to 40 °C',
+    )
+    expect(() => densityOfSpirit({ massFraction: 40, temperatureC: 20 })).toThrow(
+      'mass fraction of ethanol is 40 of 1, must be 0 to 1 of 1',
+    )
+    for (const bad of [Number.NaN, Infinity, -Infinity, -1e-9]) {
+      expect(() => densityOfSpirit({ massFraction: bad, temperatureC: 20 })).toThrow(RangeError)
+    }
+    expect(() => densityOfSpirit({ massFraction: 0.4, temperatureC: Number.NaN })).toThrow(
+      RangeError,
+    )
+  })
+
+  it('leaves what it is given as it was', () => {
+    expect(densityOfSpirit(Object.freeze({ massFraction: 0.4, temperatureC: 12 }))).toBeGreaterThan(
+      900,
+    )
+  })
+})

@@ -1,0 +1,152 @@
+import fc from 'fast-check'
+import { describe, expect, it } from 'vitest'
+import {
+  reduce,
+  reduceByWeight,
+  reduceToVolume,
+} from '../../../main/engine/alcoholometry/reduce.ts'
+import { describeSolution } from '../../../main/engine/solution/describe-solution.ts'
+import { composeSolution } from '../../../main/engine/solution/compose-solution.ts'
+import { checksOf, missesOf } from '../../references/check-tables.ts'
+import { physicsChecks } from '../../references/physics-checks.ts'
+import { dilutionChecks } from '../../references/trade-checks.ts'
+
+const strengths = fc
+  .tuple(
+    fc.double({ min: 0.1, max: 100, noNaN: true }),
+    fc.double({ min: 0.1, max: 100, noNaN: true }),
+  )
+  .map(([a, b]) => ({ strengthPctVol: Math.max(a, b), targetPctVol: Math.min(a, b) }))
+const volumeMl = fc.double({ min: 1, max: 1e5, noNaN: true })
+
+describe('reduce', () => {
+  it('meets the classical table of water to add to 100 volumes', () => {
+    const water = (check: { strengthPctVol: number; targetPctVol: number }) =>
+      reduce({ ...check, volumeMl: 100 }).waterMl
+    expect(missesOf(checksOf(physicsChecks.reduceHundred), water)).toEqual([])
+  })
+
+  it('meets the volumes used in the trade within 2 mL a litre', () => {
+    for (const { id, fromPctVol, toPctVol, waterL, resultL } of dilutionChecks) {
+      const found = reduce({ volumeMl: 1000, strengthPctVol: fromPctVol, targetPctVol: toPctVol })
+      expect(Math.abs(found.waterMl / 1000 - waterL), id).toBeLessThanOrEqual(0.002)
+      expect(Math.abs(found.resultMl / 1000 - resultL), id).toBeLessThanOrEqual(0.002)
+    }
+  })
+
+  it('keeps ethanol and mass, and makes the target', () => {
+    fc.assert(
+      fc.property(strengths, volumeMl, ({ strengthPctVol, targetPctVol }, ml) => {
+        const spirit = composeSolution({ volumeMl: ml, strengthPctVol, sugarGPerL: 0 })
+        const { waterG, resultMl } = reduce({ volumeMl: ml, strengthPctVol, targetPctVol })
+        const result = describeSolution({ ...spirit, waterG: spirit.waterG + waterG })
+        expect(result.strengthPctVol).toBeCloseTo(targetPctVol, 8)
+        expect(result.volumeMl / resultMl).toBeCloseTo(1, 9)
+      }),
+    )
+  })
+
+  it('makes less than its parts of strong spirit, by less than 4 %', () => {
+    fc.assert(
+      fc.property(
+        fc.double({ min: 60, max: 100, noNaN: true }),
+        fc.double({ min: 20, max: 55, noNaN: true }),
+        volumeMl,
+        (strengthPctVol, targetPctVol, ml) => {
+          const found = reduce({ volumeMl: ml, strengthPctVol, targetPctVol })
+          expect(found.contractionMl).toBeGreaterThan(0)
+          expect(found.contractionMl).toBeLessThan(0.04 * (ml + found.waterMl))
+          expect(ml + found.waterMl - found.contractionMl).toBeCloseTo(found.resultMl, 6)
+        },
+      ),
+    )
+  })
+
+  it('swells weak spirit a little, as the partial volume of ethanol is least near 15 % vol', () => {
+    const { contractionMl } = reduce({ volumeMl: 1000, strengthPctVol: 15, targetPctVol: 1 })
+    expect(contractionMl).toBeLessThan(0)
+    expect(contractionMl).toBeGreaterThan(-5)
+  })
+
+  it('needs more water the lower the target', () => {
+    fc.assert(
+      fc.property(strengths, ({ strengthPctVol, targetPctVol }) => {
+        fc.pre(targetPctVol > 0.2)
+        const water = (target: number) =>
+          reduce({ volumeMl: 1000, strengthPctVol, targetPctVol: target }).waterMl
+        expect(water(targetPctVol - 0.1)).toBeGreaterThan(water(targetPctVol))
+      }),
+    )
+  })
+
+  it('shows the linear rule leaving 1 L of 95 % nearly 2 % too strong at a target of 60', () => {
+    const linearWaterMl = 1000 * (95 / 60 - 1)
+    const { waterMl } = reduce({ volumeMl: 1000, strengthPctVol: 95, targetPctVol: 60 })
+    const spirit = composeSolution({ volumeMl: 1000, strengthPctVol: 95, sugarGPerL: 0 })
+    const { strengthPctVol } = describeSolution({
+      ...spirit,
+      waterG: spirit.waterG + linearWaterMl * 0.9982,
+    })
+    expect(waterMl).toBeGreaterThan(linearWaterMl + 40)
+    expect(strengthPctVol - 60).toBeGreaterThan(1.5)
+    expect(strengthPctVol - 60).toBeLessThan(1.9)
+  })
+
+  it('adds nothing when the target is the strength', () => {
+    const { waterMl, waterG, resultMl, contractionMl } = reduce({
+      volumeMl: 700,
+      strengthPctVol: 40,
+      targetPctVol: 40,
+    })
+    expect([waterMl, waterG, resultMl, contractionMl]).toEqual([0, 0, 700, 0])
+  })
+
+  it('refuses a target above the strength, no volume, and no number', () => {
+    const refused = { volumeMl: 1000, strengthPctVol: 40, targetPctVol: 45 }
+    expect(() => reduce(refused)).toThrow('target strength is 45 % vol, must be 0.1 to 40 % vol')
+    for (const volume of [0, -1, Number.NaN, Infinity]) {
+      expect(() => reduce({ ...refused, targetPctVol: 30, volumeMl: volume })).toThrow(RangeError)
+    }
+    expect(() => reduce({ ...refused, targetPctVol: 0 })).toThrow(RangeError)
+    expect(() => reduce({ ...refused, targetPctVol: Number.NaN })).toThrow(RangeError)
+  })
+})
+
+describe('reduceToVolume', () => {
+  it('meets a pharmacopoeia within 0.4 mL of spirit and of water for a litre', () => {
+    const checks = checksOf(physicsChecks.reduceToLitre)
+    const spirit = checks.map((check) => ({ ...check, expected: check.spiritMl }))
+    const water = checks.map((check) => ({ ...check, expected: check.waterMl }))
+    expect(
+      missesOf(spirit, (check) => reduceToVolume({ ...check, resultMl: 1000 }).spiritMl),
+    ).toEqual([])
+    expect(
+      missesOf(water, (check) => reduceToVolume({ ...check, resultMl: 1000 }).waterMl),
+    ).toEqual([])
+  })
+
+  it('agrees with reduce on the spirit it asks for', () => {
+    fc.assert(
+      fc.property(strengths, (pair) => {
+        const wanted = reduceToVolume({ ...pair, resultMl: 1000 })
+        const made = reduce({ ...pair, volumeMl: wanted.spiritMl })
+        expect(made.resultMl).toBeCloseTo(1000, 7)
+        expect(made.waterG).toBeCloseTo(wanted.waterG, 7)
+      }),
+    )
+  })
+})
+
+describe('reduceByWeight', () => {
+  it('weighs what reduce measures', () => {
+    const byWeight = reduceByWeight({ massG: 1000, strengthPctVol: 96, targetPctVol: 40 })
+    const byVolume = reduce({
+      volumeMl: byWeight.spiritMl,
+      strengthPctVol: 96,
+      targetPctVol: 40,
+    })
+    expect(byWeight.waterG).toBeCloseTo(byVolume.waterG, 9)
+    expect(byWeight.resultG).toBeCloseTo(1000 + byVolume.waterG, 9)
+    expect(byWeight.spiritMl).toBeCloseTo(1000 / 0.80742, 1)
+  })
+})

@@ -1,0 +1,72 @@
+import fc from 'fast-check'
+import { describe, expect, it } from 'vitest'
+import { densityOfSpirit } from '../../../main/engine/alcoholometry/density-of-spirit.ts'
+import {
+  massFractionOfDensity,
+  strengthOfDensity,
+} from '../../../main/engine/alcoholometry/strength-of-density.ts'
+import { massFractionOfStrength } from '../../../main/engine/alcoholometry/strength.ts'
+import { DomainError } from '../../../main/engine/domain-error.ts'
+
+describe('massFractionOfDensity', () => {
+  it('undoes densityOfSpirit within 1e-12 from 0 to 40 °C', () => {
+    fc.assert(
+      fc.property(
+        fc.double({ min: 0, max: 1, noNaN: true }),
+        fc.double({ min: 0, max: 40, noNaN: true }),
+        (massFraction, temperatureC) => {
+          const densityKgPerM3 = densityOfSpirit({ massFraction, temperatureC })
+          const back = massFractionOfDensity({ densityKgPerM3, temperatureC })
+          expect(Math.abs(back - massFraction)).toBeLessThan(1e-12)
+        },
+      ),
+      { numRuns: 3000 },
+    )
+  })
+
+  it('undoes it in the cold as well, or says that the density does not tell', () => {
+    fc.assert(
+      fc.property(
+        fc.double({ min: 0, max: 1, noNaN: true }),
+        fc.double({ min: -20, max: 0, noNaN: true }),
+        (massFraction, temperatureC) => {
+          const densityKgPerM3 = densityOfSpirit({ massFraction, temperatureC })
+          try {
+            const back = massFractionOfDensity({ densityKgPerM3, temperatureC })
+            expect(Math.abs(back - massFraction)).toBeLessThan(1e-11)
+          } catch (error) {
+            expect(error).toBeInstanceOf(DomainError)
+            expect((error as DomainError).code).toBe('ambiguous')
+            expect(massFraction).toBeGreaterThan(0.1)
+            expect(massFraction).toBeLessThan(0.3)
+            expect(temperatureC).toBeLessThan(-7)
+          }
+        },
+      ),
+      { numRuns: 2000 },
+    )
+  })
+
+  it('refuses 20 % by mass at -15 °C, where 1 kg/m³ hides 3 % of mass', () => {
+    const densityKgPerM3 = densityOfSpirit({ massFraction: 0.2, temperatureC: -15 })
+    expect(() => massFractionOfDensity({ densityKgPerM3, temperatureC: -15 })).toThrow('warm it')
+  })
+
+  it('refuses densities that no spirit has, with the range at that temperature', () => {
+    expect(() => strengthOfDensity({ densityKgPerM3: 999, temperatureC: 20 })).toThrow(
+      'density of spirit at 20 °C is 999 kg/m³, must be 789.2391 to 998.2012 kg/m³',
+    )
+    for (const bad of [Number.NaN, Infinity, 0, 700]) {
+      expect(() => strengthOfDensity({ densityKgPerM3: bad, temperatureC: 20 })).toThrow(RangeError)
+    }
+    expect(() => strengthOfDensity({ densityKgPerM3: 950, temperatureC: 40.1 })).toThrow(RangeError)
+  })
+})
+
+describe('strengthOfDensity', () => {
+  it('finds the strength at 20 °C of a spirit measured cold', () => {
+    const massFraction = massFractionOfStrength(45)
+    const densityKgPerM3 = densityOfSpirit({ massFraction, temperatureC: 5 })
+    expect(strengthOfDensity({ densityKgPerM3, temperatureC: 5 })).toBeCloseTo(45, 9)
+  })
+})
