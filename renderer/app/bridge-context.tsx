@@ -1,0 +1,34 @@
+/** Hands the bridge to every query, and lets what is on screen follow the book. */
+import { createContext, use, useEffect, useState, type ReactNode } from 'react'
+import { QueryClient, QueryClientProvider } from '@tanstack/react-query'
+import type { Bridge } from '../../shared/channels.ts'
+
+const BridgeContext = createContext<Bridge | null>(null)
+
+export function useBridge(): Bridge {
+  const bridge = use(BridgeContext)
+  if (!bridge) throw new Error('useBridge is used outside BridgeProvider')
+  return bridge
+}
+
+export function BridgeProvider({ bridge, children }: { bridge: Bridge; children: ReactNode }) {
+  const [queryClient] = useState(newQueryClient)
+  useEffect(
+    () => bridge.onChange(() => void queryClient.invalidateQueries()),
+    [bridge, queryClient],
+  )
+  return (
+    <BridgeContext value={bridge}>
+      <QueryClientProvider client={queryClient}>{children}</QueryClientProvider>
+    </BridgeContext>
+  )
+}
+
+// The service is on this machine: being offline means nothing, and asking again changes nothing.
+const newQueryClient = () =>
+  new QueryClient({
+    defaultOptions: {
+      queries: { networkMode: 'always', retry: false, staleTime: 30_000 },
+      mutations: { networkMode: 'always', retry: false },
+    },
+  })

@@ -1,0 +1,47 @@
+/** One hook to read a channel and one to write it; both typed by the contract. */
+import {
+  keepPreviousData,
+  useMutation,
+  useQuery,
+  useQueryClient,
+  type UseMutationResult,
+  type UseQueryResult,
+} from '@tanstack/react-query'
+import type { Answer, Channel, Request } from '../../shared/channels.ts'
+import { useBridge } from './bridge-context.tsx'
+import { call, type CallError } from './calls.ts'
+
+export interface ReadOptions {
+  /** False holds the question back, for a form that is not yet complete. */
+  isEnabled?: boolean
+  /** True keeps showing the last answer while a changed question is being answered. */
+  keepsLast?: boolean
+}
+
+export function useRead<C extends Channel>(
+  channel: C,
+  request: Request<C>,
+  { isEnabled = true, keepsLast = false }: ReadOptions = {},
+): UseQueryResult<Answer<C>, CallError> {
+  const bridge = useBridge()
+  return useQuery<Answer<C>, CallError>({
+    queryKey: [channel, request],
+    queryFn: () => call(bridge, channel, request),
+    enabled: isEnabled,
+    // The cast only forgets that the placeholder function is generic over our own answer.
+    ...(keepsLast && { placeholderData: keepPreviousData as never }),
+  })
+}
+
+/** Everything read is read again after a write: a move in one jar shows on many screens. */
+export function useWrite<C extends Channel>(
+  channel: C,
+): UseMutationResult<Answer<C>, CallError, Request<C>> {
+  const bridge = useBridge()
+  const queryClient = useQueryClient()
+  return useMutation<Answer<C>, CallError, Request<C>>({
+    mutationKey: [channel],
+    mutationFn: (request) => call(bridge, channel, request),
+    onSuccess: () => void queryClient.invalidateQueries(),
+  })
+}

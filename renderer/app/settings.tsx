@@ -1,0 +1,24 @@
+/** How this cellar is read: locale, units, currency, for every part that shows a number. */
+import { createContext, use, type ReactNode } from 'react'
+import type { Settings } from '../../shared/channels.ts'
+
+export const usualSettings: Settings = {
+  locale: 'en-GB',
+  units: 'metric',
+  theme: 'system',
+  currency: 'EUR',
+}
+
+const SettingsContext = createContext<Settings>(usualSettings)
+
+export const useSettings = (): Settings => use(SettingsContext)
+
+export function SettingsProvider({
+  settings,
+  children,
+}: {
+  settings: Settings
+  children: ReactNode
+}) {
+  return <SettingsContext value={settings}>{children}</SettingsContext>
+}

@@ -1,0 +1,8 @@
+/** Everything the screens say, in English. Amounts, dates and names come in already formatted. */
+import { batch } from './en/batch.ts'
+import { codes } from './en/codes.ts'
+import { parts } from './en/parts.ts'
+import { screens } from './en/screens.ts'
+import { shell } from './en/shell.ts'
+
+export const en = { codes, parts, shell, batch, ...screens } as const

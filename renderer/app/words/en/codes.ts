@@ -1,0 +1,210 @@
+/** Words for every closed set of codes in the contract; a code without words does not compile. */
+import type { Caution, JarShape, NextStep, Stage } from '../../../../shared/schemas/cellar.ts'
+import type { ErrorCode, Refusal } from '../../../../shared/schemas/errors.ts'
+import type { Cut, FilterMedium, MoveKind } from '../../../../shared/schemas/moves.ts'
+import type { Instrument, ReadingDoubt } from '../../../../shared/schemas/readings.ts'
+import type { MatterKind } from '../../../../shared/matter.ts'
+
+const stage = {
+  empty: 'not begun',
+  layered: 'layered',
+  steeping: 'steeping',
+  drawnOff: 'drawn off',
+  sugarDraw: 'sugar draw',
+  pressed: 'pressed',
+  married: 'married',
+  filtered: 'filtered',
+  resting: 'resting',
+  finished: 'finished',
+} as const satisfies Record<Stage, string>
+
+const move = {
+  buy: 'Buy',
+  charge: 'Charge fruit',
+  sugar: 'Add sugar',
+  pourSpirit: 'Pour spirit',
+  pourWater: 'Pour water',
+  stir: 'Stir',
+  read: 'Take a reading',
+  drawOff: 'Draw off',
+  press: 'Press',
+  crush: 'Crush',
+  coverWithSugar: 'Cover with sugar',
+  marry: 'Marry',
+  filter: 'Filter',
+  bottle: 'Bottle',
+  drawBottle: 'Draw a bottle',
+  give: 'Give away',
+  discard: 'Discard',
+  correct: 'Correct',
+  remark: 'Note',
+} as const satisfies Record<MoveKind, string>
+
+const action = {
+  charge: 'Charge the fruit',
+  addSpirit: 'Pour the spirit',
+  drawOff: 'Draw off the liquid',
+  coverWithSugar: 'Cover the fruit with sugar',
+  pourOffSugarDraw: 'Pour off the sugar draw',
+  marry: 'Marry the extracts',
+  filter: 'Filter',
+  bottle: 'Bottle',
+  taste: 'Taste',
+  none: 'Nothing to do',
+} as const satisfies Record<NextStep['action'], string>
+
+const cut = {
+  whole: 'whole',
+  pricked: 'pricked',
+  cut: 'cut',
+  crushed: 'crushed',
+  frozen: 'frozen first',
+} as const satisfies Record<Cut, string>
+
+const medium = {
+  sieve: 'sieve',
+  cloth: 'cloth',
+  paper: 'paper',
+  racking: 'racking',
+} as const satisfies Record<FilterMedium, string>
+
+const instrument = {
+  alcoholometer: 'Alcoholometer',
+  hydrometer: 'Hydrometer',
+  refractometer: 'Refractometer',
+  hydrometerAndRefractometer: 'Hydrometer and refractometer',
+  boilOff: 'Boil-off',
+  measuringJug: 'Measuring jug',
+} as const satisfies Record<Instrument, string>
+
+const doubt = {
+  outOfRange: 'This is outside what the instrument can show.',
+  strongerThanAnythingPoured: 'This is stronger than any spirit poured into the jar.',
+  instrumentMisledBySugar: 'Sugar misleads this instrument: it shows too little strength.',
+  noSuchMixture: 'No mixture of spirit, water and sugar shows these numbers together.',
+} as const satisfies Record<ReadingDoubt, string>
+
+const shape = {
+  jar: 'Jar',
+  demijohn: 'Demijohn',
+  crock: 'Crock',
+  flask: 'Flask',
+} as const satisfies Record<JarShape, string>
+
+const matter = {
+  ethanolG: 'Ethanol',
+  waterG: 'Water',
+  sugarG: 'Sugar',
+  acidG: 'Acid',
+  solublesG: 'Other solubles',
+  pulpG: 'Pulp',
+} as const satisfies Record<MatterKind, string>
+
+/** `value` and `limit` come in already formatted with their unit. */
+const caution = {
+  sugarOnlyTooLong: {
+    title: 'Fruit and sugar without spirit',
+    text: 'It has stood {{value}} without spirit; from {{limit}} on it begins to ferment. Pour the spirit.',
+  },
+  mayFerment: {
+    title: 'May ferment',
+    text: 'Strength and sugar together are too low to keep yeast away. Add spirit or sugar, and leave no closed bottle of it.',
+  },
+  weakForFruit: {
+    title: 'Weak for fruit',
+    text: 'With fruit in it this jar will come to {{value}}; below {{limit}} fruit may spoil. Pour stronger spirit.',
+  },
+  jarOverfull: {
+    title: 'Overfull',
+    text: 'It is filled to {{value}}; above {{limit}} there is no room for turning and warmth. Take some out.',
+  },
+  uncovered: {
+    title: 'Fruit above the liquid',
+    text: 'There is {{value}} of free liquid, and the fruit needs about {{limit}} to be covered. Uncovered fruit moulds: top up or press it down.',
+  },
+  strongSpirit: {
+    title: 'Strong spirit',
+    text: 'Spirit of {{value}} gives off vapour that burns at room temperature. Keep it from flames, sparks and the hob, and air the room.',
+  },
+  stonesTooLong: {
+    title: 'Stones in the jar for long',
+    text: 'Whole stones have been in for {{value}}; after {{limit}} kernels give off bitter, poisonous matter. Draw off.',
+  },
+  fruitHazard: {
+    title: 'Take care with this fruit',
+    text: 'Some parts of {{fruit}} can harm. Look at how it is prepared before you use it.',
+  },
+  sugarUndissolved: {
+    title: 'Sugar at the bottom',
+    text: '{{value}} of sugar has not dissolved yet. Stir or turn the jar.',
+  },
+} as const satisfies Record<Caution['code'], { title: string; text: string }>
+
+const severity = { note: 'Note', warning: 'Warning' } as const satisfies Record<
+  Caution['severity'],
+  string
+>
+
+/** Why a move cannot be. Amounts and names of places come in already formatted. */
+const refusal = {
+  notEnough:
+    '{{place}} holds {{available}}; you asked for {{asked}}. The most that can be is {{nearest}}.',
+  nothingThere: 'There is nothing in {{place}} at that time. Choose another, or a later time.',
+  beforeItExisted: '{{place}} is there only from {{from}}. Choose that time or a later one.',
+  inTheFuture:
+    'That time has not come yet. The book holds only what was done: choose a time up to now.',
+  jarTaken: '{{place}} holds another batch ({{batch}}). Choose an empty jar, or one of this batch.',
+  noFruit: 'There is no fruit in {{place}}. Choose a jar that holds fruit.',
+  unknownPlace: 'There is no {{place}} in this book. It may have been removed: choose another.',
+  wrongGoods: '{{place}} is not what this move needs. Choose another lot from the pantry.',
+  sameJar: '{{place}} is named twice. Choose two different jars.',
+  alreadyThere: '{{place}} is in the book already. Nothing was written again.',
+  noSuchMixture:
+    'No liquid of this volume, strength and sugar can be in {{place}}. Check the three numbers against each other.',
+} as const satisfies Record<Refusal['code'], string>
+
+type OtherError = Exclude<ErrorCode, Refusal['code']>
+
+/** What went wrong and what to do; refusals have their own words above. */
+const error = {
+  unknownChannel:
+    'This window and the program behind it are of different versions. Close Ratafia and start it again.',
+  badInput: 'Something filled in here is not possible. Check the fields and try again.',
+  breaksLater:
+    'This would make later moves impossible. Nothing was changed; change those moves first.',
+  notFound: 'This is no longer in the book. Go back to the list and open it again.',
+  staleEdit:
+    'This was changed in another window meanwhile. Look at it as it is now, then change it again.',
+  nothingToUndo: 'There is nothing left to undo.',
+  stillInUse: 'This is still in use. Empty it first, then try again.',
+  bookNewer:
+    'This book was last opened by a newer Ratafia. Nothing was touched: use that newer one.',
+  bookDamaged:
+    'The book’s file is damaged. Nothing was written: keep the file as it is, and go on from a copy.',
+  bookReadOnly:
+    'The book can’t be written: the file or its folder is read-only. Change that, then try again.',
+  bookBusy: 'Another program has the book open. Close it there, then try again.',
+  diskFull: 'The disk is full. Nothing was written: free some space, then try again.',
+  internal:
+    'Something went wrong in Ratafia itself. Nothing was written. Try again; if it stays, start Ratafia again.',
+} as const satisfies Record<OtherError, string>
+
+const lost =
+  'Ratafia does not answer. It may have been closed: start it again and use the new link.'
+
+export const codes = {
+  stage,
+  move,
+  action,
+  cut,
+  medium,
+  instrument,
+  doubt,
+  shape,
+  matter,
+  caution,
+  severity,
+  refusal,
+  error,
+  lost,
+} as const

@@ -1,0 +1,62 @@
+/** Words around every screen: navigation, demo banner, settings, what is not made yet. */
+export const shell = {
+  name: 'Ratafia',
+  skip: 'Skip to the content',
+  navigation: 'Screens',
+  screens: {
+    today: 'Today',
+    batches: 'Batches',
+    draft: 'Draft',
+    marry: 'Marry',
+    shelf: 'Shelf',
+    season: 'Season',
+    bench: 'Bench',
+    cellarRoom: 'Jars & pantry',
+    safekeeping: 'Safekeeping',
+  },
+  demo: {
+    text: 'Demo cellar ‘Alder End’. Nothing here touches your own book.',
+    back: 'Back to my cellar',
+    remove: 'Remove the demo',
+  },
+  settings: {
+    open: 'Settings',
+    title: 'Settings of this cellar',
+    theme: 'Light',
+    themes: { light: 'Day', dark: 'Night', system: 'As the system' },
+    units: 'Units',
+    unitSystems: { metric: 'ml, L, g, kg, °C', us: 'fl oz, gal, oz, lb, °F' },
+    locale: 'Numbers and dates as in',
+    currency: 'Money in',
+    done: 'Done',
+  },
+  later: {
+    lead: 'This screen is not made yet.',
+    draft: {
+      what: 'Here you will say what you want, or what you have, and see a whole batch predicted on paper before any fruit is bought.',
+      meanwhile:
+        'Meanwhile, open a batch and log its first moves: each form shows the jar as it will be, before anything is written.',
+    },
+    marry: {
+      what: 'Here you will choose extracts, spirit, water and syrup, ask for a strength and a sweetness, and get the amounts to pour.',
+      meanwhile:
+        'Meanwhile, log “Marry” on the batch’s page: it shows what the extracts come to together before you write it.',
+    },
+    season: {
+      what: 'Here you will plan next year: which fruit in which week, how much spirit and sugar, and which jars are free.',
+      meanwhile:
+        'Meanwhile, Today says what the batches in hand need next, and Jars & pantry shows what stands empty.',
+    },
+    bench: {
+      what: 'Here you will find small instruments that need no batch: cutting spirit with water, correcting a hydrometer, sweetening to a target.',
+      meanwhile:
+        'Meanwhile, log “Take a reading” on a batch’s page: it corrects for temperature and says how sure it is.',
+    },
+    goTo: { batches: 'Go to Batches', today: 'Go to Today' },
+  },
+  notFound: {
+    title: 'No such screen',
+    text: 'The link leads nowhere in this cellar.',
+    go: 'Go to Today',
+  },
+} as const

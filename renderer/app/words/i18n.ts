@@ -1,0 +1,24 @@
+/** The words on screen, looked up by typed keys: `t('codes.stage.steeping')`. */
+import i18next from 'i18next'
+import { initReactI18next } from 'react-i18next'
+import { en } from './en.ts'
+
+declare module 'i18next' {
+  interface CustomTypeOptions {
+    defaultNS: 'words'
+    resources: { words: typeof en }
+  }
+}
+
+export const i18n = i18next.createInstance()
+
+void i18n.use(initReactI18next).init({
+  lng: 'en',
+  fallbackLng: 'en',
+  ns: ['words'],
+  defaultNS: 'words',
+  resources: { en: { words: en } },
+  // React escapes what it shows.
+  interpolation: { escapeValue: false },
+  initAsync: false,
+})

@@ -1,0 +1,8 @@
+import 'react'
+
+declare module 'react' {
+  interface CSSProperties {
+    /** The colour of the batch that a vessel holds. */
+    '--liquid'?: string
+  }
+}

@@ -1,0 +1,61 @@
+/** Every failed call in words that say what to do, by its code. */
+import { useTranslation } from 'react-i18next'
+import type { CallError } from '../../app/calls.ts'
+import { Refusal, type ErrorReply } from '../../../shared/schemas/errors.ts'
+import { useRefusalWords } from './refusal-words.ts'
+
+export function useFailureWords(): (error: CallError | Error) => string {
+  const { t } = useTranslation()
+  const refusalWords = useRefusalWords()
+  return (error) => {
+    const reply = 'reply' in error ? error.reply : undefined
+    if (!reply) return t('codes.error.internal')
+    if (reply.details['lost'] === true) return t('codes.lost')
+    const refusal = refusalIn(reply)
+    if (refusal) return refusalWords(refusal)
+    return t(`codes.error.${otherCode(reply.code)}`)
+  }
+}
+
+/** The refusal that the error carries, when the ledger said no. */
+function refusalIn({ code, details }: ErrorReply): Refusal | undefined {
+  const parsed = Refusal.safeParse({ ...withoutIndex(details), code })
+  return parsed.success ? parsed.data : undefined
+}
+
+/** `index` tells which of several moves was meant; it is no part of the refusal. */
+const withoutIndex = ({ index: _index, ...details }: Record<string, unknown>) => details
+
+type OtherCode = Exclude<ErrorReply['code'], Refusal['code']>
+
+function otherCode(code: ErrorReply['code']): OtherCode {
+  switch (code) {
+    case 'unknownChannel':
+    case 'badInput':
+    case 'breaksLater':
+    case 'notFound':
+    case 'staleEdit':
+    case 'nothingToUndo':
+    case 'stillInUse':
+    case 'bookNewer':
+    case 'bookDamaged':
+    case 'bookReadOnly':
+    case 'bookBusy':
+    case 'diskFull':
+    case 'internal':
+      return code
+    case 'alreadyThere':
+    case 'beforeItExisted':
+    case 'inTheFuture':
+    case 'jarTaken':
+    case 'noFruit':
+    case 'noSuchMixture':
+    case 'notEnough':
+    case 'nothingThere':
+    case 'sameJar':
+    case 'unknownPlace':
+    case 'wrongGoods':
+      // A refusal that came without its place can't be told better than this.
+      return 'badInput'
+  }
+}

@@ -1,0 +1,89 @@
+/** What the maker calls the places, batches and fruits that the book knows by id. */
+import { useMemo } from 'react'
+import { useTranslation } from 'react-i18next'
+import type { BatchSummary, Jar, JarContents } from '../../../shared/schemas/cellar.ts'
+import type { Fruit } from '../../../shared/schemas/fruits.ts'
+import type { Goods } from '../../../shared/schemas/goods.ts'
+import { useRead } from '../../app/queries.ts'
+import { useSettings } from '../../app/settings.tsx'
+import { useQuantities } from '../quantity/use-quantities.ts'
+
+/** A fruit's name in the language of the cellar's locale. */
+export function useFruitName(): (fruit: Pick<Fruit, 'nameEn' | 'namePl'>) => string {
+  const { locale } = useSettings()
+  return (fruit) => (locale.toLowerCase().startsWith('pl') ? fruit.namePl : fruit.nameEn)
+}
+
+export function useFruits(): ReadonlyMap<string, Fruit> {
+  const { data } = useRead('fruits.list', {})
+  return useMemo(() => new Map((data ?? []).map((fruit) => [fruit.id, fruit])), [data])
+}
+
+export interface JarInPlace {
+  jar: Jar
+  contents?: JarContents | undefined
+}
+
+export function useJars(): ReadonlyMap<string, JarInPlace> {
+  const { data } = useRead('jars.list', {})
+  return useMemo(() => new Map((data ?? []).map((entry) => [entry.jar.id, entry])), [data])
+}
+
+/** "Damson", "Spirit 96.0 % vol", "Sugar", or the maker's own name for the lot. */
+export function useGoodsName(): (goods: Goods) => string {
+  const fruits = useFruits()
+  const fruitName = useFruitName()
+  const quantities = useQuantities()
+  const { t } = useTranslation()
+  return (goods) => {
+    if (goods.name) return goods.name
+    switch (goods.kind) {
+      case 'fruit': {
+        const fruit = fruits.get(goods.fruitId)
+        return fruit ? fruitName(fruit) : goods.fruitId
+      }
+      case 'spirit':
+        return t('parts.goods.spirit', {
+          strength: quantities.text(goods.strengthPctVol, 'strength'),
+        })
+      case 'sweetener':
+        return t(`parts.goods.${goods.sweetenerId}`)
+    }
+  }
+}
+
+/** A ledger place such as `jar:north-shelf` as a piece of a sentence: the jar “North shelf”. */
+export function usePlaceName(): (place: string) => string {
+  const jars = useJars()
+  const goodsName = useGoodsName()
+  const { t } = useTranslation()
+  const pantry = useRead('pantry.list', {}).data
+  const bottles = useRead('bottles.list', {}).data
+  return (place) => {
+    const [kind, id = ''] = place.split(/:(.*)/s)
+    switch (kind) {
+      case 'jar': {
+        const jar = jars.get(id)?.jar
+        return jar ? t('parts.place.jar', { name: jar.name }) : t('parts.place.theJar')
+      }
+      case 'lot': {
+        const lot = pantry?.find((one) => one.id === id)
+        return lot
+          ? t('parts.place.pantry', { name: goodsName(lot.goods) })
+          : t('parts.place.thePantryLot')
+      }
+      case 'bottles': {
+        const lot = bottles?.find((one) => one.id === id)
+        return lot ? t('parts.place.bottle', { name: lot.name }) : t('parts.place.theBottles')
+      }
+      default:
+        return t('parts.place.theOutside')
+    }
+  }
+}
+
+/** Every batch by its id, as the list of batches has it. */
+export function useBatches(): ReadonlyMap<string, BatchSummary> {
+  const { data } = useRead('batches.list', {})
+  return useMemo(() => new Map((data ?? []).map((entry) => [entry.batch.id, entry])), [data])
+}

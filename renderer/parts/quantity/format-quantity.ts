@@ -1,0 +1,132 @@
+/** A quantity as it is shown: number and unit apart, so that the unit can be quieter. */
+import {
+  currencyUnit,
+  fromBase,
+  unitsOf,
+  usualUnitId,
+  type Dimension,
+  type Unit,
+  type UnitSystem,
+} from './units.ts'
+
+export interface FormatContext {
+  readonly locale: string
+  readonly units: UnitSystem
+  readonly currency?: string | undefined
+  /** Shows in this unit, whatever the size. */
+  readonly unit?: string | undefined
+}
+
+export interface FormattedQuantity {
+  readonly number: string
+  /** Empty for a count. */
+  readonly unit: string
+  /** Both, with a no-break space; for labels and sentences. */
+  readonly text: string
+}
+
+export function formatQuantity(
+  value: number,
+  dimension: Dimension,
+  context: FormatContext,
+): FormattedQuantity {
+  if (dimension === 'money') return formatMoney(value, context)
+  const unit = shownUnit(value, dimension, context)
+  const digits = digitsOf(value, dimension, unit)
+  const number = format(fromBase(unit, value), context.locale, digits)
+  return { number, unit: unit.symbol, text: unit.symbol ? `${number}\u00a0${unit.symbol}` : number }
+}
+
+/** As a field holds it while it is being edited: plain, exact enough to be read back the same. */
+export function editableQuantity(
+  value: number,
+  dimension: Dimension,
+  context: FormatContext,
+): string {
+  const unit =
+    dimension === 'money'
+      ? currencyUnit(context.currency ?? 'EUR', context.locale)
+      : unitById(dimension, context.unit ?? usualUnitId(dimension, context.units))
+  return new Intl.NumberFormat(context.locale, {
+    useGrouping: false,
+    maximumSignificantDigits: 8,
+  }).format(fromBase(unit, value))
+}
+
+function formatMoney(value: number, { locale, currency = 'EUR' }: FormatContext) {
+  const unit = currencyUnit(currency, locale)
+  const text = new Intl.NumberFormat(locale, { style: 'currency', currency }).format(
+    fromBase(unit, value),
+  )
+  const number = text.replace(unit.symbol, '').trim()
+  return { number, unit: unit.symbol, text }
+}
+
+function shownUnit(value: number, dimension: Dimension, context: FormatContext): Unit {
+  if (context.unit !== undefined) return unitById(dimension, context.unit)
+  const size = Math.abs(value)
+  if (dimension === 'volume') return unitById('volume', volumeUnit(size, context.units))
+  if (dimension === 'mass') return unitById('mass', massUnit(size, context.units))
+  return unitById(dimension, usualUnitId(dimension, context.units))
+}
+
+// Just below a limit a value is rounded up to it: 999.6 ml reads as 1.00 L, not as 1000 ml.
+const volumeUnit = (sizeMl: number, units: UnitSystem) => {
+  if (units === 'metric') return sizeMl < 999.5 ? 'ml' : 'L'
+  if (sizeMl < 31.5 * 29.5735) return 'flOz'
+  return sizeMl < 3780 ? 'quart' : 'gallon'
+}
+const massUnit = (sizeG: number, units: UnitSystem) => {
+  if (units === 'metric') return sizeG < 999.5 ? 'g' : 'kg'
+  return sizeG < 15.95 * 28.3495 ? 'oz' : 'lb'
+}
+
+interface Digits {
+  readonly min: number
+  readonly max: number
+}
+
+function digitsOf(value: number, dimension: Dimension, unit: Unit): Digits {
+  const fixed = (count: number): Digits => ({ min: count, max: count })
+  switch (dimension) {
+    case 'strength':
+      return fixed(1)
+    case 'sugar':
+    case 'count':
+      return fixed(0)
+    case 'brix':
+      return fixed(1)
+    case 'temperature':
+      return { min: 0, max: 1 }
+    case 'density':
+      return unit.id === 'gPerMl' ? fixed(4) : { min: 0, max: 1 }
+    case 'money':
+      return fixed(2)
+    case 'volume':
+    case 'mass':
+      if (unit.factor >= 400) return fixed(2)
+      if (unit.factor > 20) return fixed(1)
+      return Math.abs(value) < 9.95 ? { min: 0, max: 1 } : fixed(0)
+  }
+}
+
+function unitById(dimension: Dimension, id: string): Unit {
+  const unit = unitsOf[dimension].find((one) => one.id === id)
+  if (!unit) throw new RangeError(`unit is ${id}, which is not one of ${dimension}`)
+  return unit
+}
+
+function format(number: number, locale: string, { min, max }: Digits): string {
+  // Adding zero turns -0 into 0.
+  const shown = Math.abs(number) < 0.5 * 10 ** -max ? 0 : number
+  return new Intl.NumberFormat(locale, {
+    minimumFractionDigits: min,
+    maximumFractionDigits: max,
+  }).format(shown + 0)
+}
+
+/** The symbol beside an empty field. */
+export const fieldUnitSymbol = (dimension: Dimension, context: FormatContext): string =>
+  dimension === 'money'
+    ? currencyUnit(context.currency ?? 'EUR', context.locale).symbol
+    : unitById(dimension, context.unit ?? usualUnitId(dimension, context.units)).symbol

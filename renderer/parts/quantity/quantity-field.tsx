@@ -1,0 +1,100 @@
+/**
+ * A field for a quantity: takes what people write, shows how it was read, and says beside the
+ * field what it could not read. Hands out base units; `undefined` while there is nothing to hand.
+ */
+import { useState } from 'react'
+import { useTranslation } from 'react-i18next'
+import { useSettings } from '../../app/settings.tsx'
+import { Field } from '../fields/field.tsx'
+import { editableQuantity, fieldUnitSymbol } from './format-quantity.ts'
+import { parseQuantity } from './parse-quantity.ts'
+import { problemWords } from './problem-words.ts'
+import type { Dimension, Range } from './units.ts'
+import { useQuantities } from './use-quantities.ts'
+import styles from './quantity-field.module.css'
+
+export interface QuantityFieldProps {
+  label: string
+  dimension: Dimension
+  /** In the base unit; a value from outside is written into the field. */
+  value: number | undefined
+  onChange: (value: number | undefined) => void
+  /** What a bare number is in; left out, the usual unit of the cellar's system. */
+  unit?: string | undefined
+  /** In base units; left out, what the contract takes. */
+  range?: Range | undefined
+  isRequired?: boolean
+  /** Shows what is wrong at once, as after trying to send the form. */
+  showsProblem?: boolean
+  /** What is wrong by another's judgement, such as the ledger's refusal. */
+  problem?: string | undefined
+  description?: string | undefined
+  autoFocus?: boolean
+}
+
+export function QuantityField(props: QuantityFieldProps) {
+  const { label, dimension, value, onChange, unit, range, isRequired = false } = props
+  const { locale, units, currency } = useSettings()
+  const quantities = useQuantities()
+  const { t } = useTranslation()
+  const context = { dimension, locale, units, currency, unit, range }
+  const editable = (given: number | undefined) =>
+    given === undefined ? '' : editableQuantity(given, dimension, context)
+  const [text, setText] = useState(() => editable(value))
+  const [lastGiven, setLastGiven] = useState(value)
+  const [isLeft, setIsLeft] = useState(false)
+
+  const reading = parseQuantity(text, context)
+  const ownValue = reading.ok ? reading.value : undefined
+  // A value that did not come from this field replaces what is written in it.
+  if (value !== lastGiven) {
+    setLastGiven(value)
+    if (value !== ownValue) setText(editable(value))
+  }
+
+  function change(next: string) {
+    setText(next)
+    const read = parseQuantity(next, context)
+    const found = read.ok ? read.value : undefined
+    setLastGiven(found)
+    if (found !== value) onChange(found)
+  }
+
+  const isMissing = !reading.ok && reading.problem.code === 'empty'
+  const ownProblem =
+    !reading.ok && (isLeft || props.showsProblem) && (isRequired || !isMissing)
+      ? problemWords(reading.problem, dimension, quantities, t)
+      : undefined
+  const problem = ownProblem ?? props.problem
+  const readingText =
+    reading.ok && dimension !== 'count' ? quantities.text(reading.value, dimension) : undefined
+  return (
+    <Field label={label} isRequired={isRequired} problem={problem} description={props.description}>
+      {(control) => (
+        <span className={styles.row}>
+          <span className={styles.box}>
+            <input
+              {...control}
+              className={styles.input}
+              type="text"
+              inputMode="decimal"
+              autoComplete="off"
+              spellCheck={false}
+              // Opened by the maker's own act, so the focus is where the hand already is.
+              autoFocus={props.autoFocus}
+              value={text}
+              onChange={(event) => change(event.target.value)}
+              onBlur={() => setIsLeft(text.trim() !== '' || isLeft)}
+            />
+            <span className={styles.unit}>{fieldUnitSymbol(dimension, context)}</span>
+          </span>
+          {readingText && (
+            <output className={styles.reading}>
+              {t('parts.quantity.reading', { reading: readingText })}
+            </output>
+          )}
+        </span>
+      )}
+    </Field>
+  )
+}

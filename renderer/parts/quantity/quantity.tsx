@@ -1,0 +1,35 @@
+/** A number with its unit in a quieter voice. */
+import type { Dimension } from './units.ts'
+import { useQuantities } from './use-quantities.ts'
+import styles from './quantity.module.css'
+
+export interface QuantityProps {
+  /** In the base unit: ml, g, % vol, g/L, °C, kg/m³, °Bx, minor units of money. */
+  value: number
+  dimension: Dimension
+  unit?: string
+  /** Standard uncertainty in the same unit; shown after the number, quieter. */
+  uncertainty?: number | undefined
+}
+
+export function Quantity({ value, dimension, unit, uncertainty }: QuantityProps) {
+  const quantities = useQuantities()
+  const shown = quantities.of(value, dimension, unit)
+  return (
+    <span className={styles.quantity}>
+      {shown.number}
+      {uncertainty !== undefined && (
+        <span className={styles.unit}>
+          {'\u00a0±\u00a0'}
+          {quantities.of(uncertainty, dimension, unit).number}
+        </span>
+      )}
+      {shown.unit && (
+        <span className={styles.unit}>
+          {'\u00a0'}
+          {shown.unit}
+        </span>
+      )}
+    </span>
+  )
+}

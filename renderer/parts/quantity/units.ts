@@ -1,0 +1,159 @@
+/** The units people write, by dimension, and how each leads to the base unit of the contract. */
+export type Dimension =
+  'volume' | 'mass' | 'strength' | 'sugar' | 'temperature' | 'money' | 'count' | 'density' | 'brix'
+
+export type UnitSystem = 'metric' | 'us'
+
+export interface Unit {
+  readonly id: string
+  /** As it is shown beside a number. */
+  readonly symbol: string
+  /** Spellings read, in lower case and without dots or spaces. */
+  readonly spellings: readonly string[]
+  /** base = number × factor + offset */
+  readonly factor: number
+  readonly offset?: number
+}
+
+const unit = (id: string, symbol: string, factor: number, spellings: string[]): Unit => ({
+  id,
+  symbol,
+  factor,
+  spellings,
+})
+
+/** Base units: ml, g, % vol, g/L, °C, kg/m³, °Bx, pieces; money is in the currency's own unit here. */
+export const unitsOf: Readonly<Record<Dimension, readonly Unit[]>> = {
+  volume: [
+    unit('ml', 'ml', 1, [
+      'ml',
+      'cc',
+      'cm3',
+      'cm³',
+      'millilitre',
+      'millilitres',
+      'milliliter',
+      'milliliters',
+    ]),
+    unit('cl', 'cl', 10, ['cl', 'centilitre', 'centilitres', 'centiliter', 'centiliters']),
+    unit('dl', 'dl', 100, ['dl', 'decilitre', 'decilitres', 'deciliter', 'deciliters']),
+    unit('L', 'L', 1000, [
+      'l',
+      'ltr',
+      'litre',
+      'litres',
+      'liter',
+      'liters',
+      'litr',
+      'litry',
+      'litrów',
+    ]),
+    unit('flOz', 'fl oz', 29.5735295625, ['floz', 'fluidounce', 'fluidounces']),
+    unit('cup', 'cup', 236.5882365, ['cup', 'cups']),
+    unit('pint', 'pt', 473.176473, ['pt', 'pint', 'pints']),
+    unit('quart', 'qt', 946.352946, ['qt', 'quart', 'quarts']),
+    unit('gallon', 'gal', 3785.411784, ['gal', 'gallon', 'gallons']),
+  ],
+  mass: [
+    unit('g', 'g', 1, ['g', 'gr', 'gram', 'grams', 'gramme', 'grammes']),
+    unit('dag', 'dag', 10, ['dag', 'dkg', 'deko', 'deka']),
+    unit('kg', 'kg', 1000, [
+      'kg',
+      'kilo',
+      'kilos',
+      'kilogram',
+      'kilograms',
+      'kilogramme',
+      'kilogrammes',
+    ]),
+    unit('oz', 'oz', 28.349523125, ['oz', 'ounce', 'ounces']),
+    unit('lb', 'lb', 453.59237, ['lb', 'lbs', 'pound', 'pounds']),
+  ],
+  strength: [
+    unit('pctVol', '% vol', 1, ['%', '%vol', '%abv', '%alc', 'vol', 'abv', 'percent']),
+    // US proof: twice the percentage by volume.
+    unit('proof', 'proof', 0.5, ['proof', '°proof']),
+  ],
+  sugar: [
+    unit('gPerL', 'g/L', 1, ['g/l', 'g', 'gperl']),
+    unit('ozPerGal', 'oz/gal', 28.349523125 / 3.785411784, ['oz/gal', 'ozpergal']),
+  ],
+  temperature: [
+    unit('celsius', '°C', 1, ['°c', 'c', 'ºc', 'celsius']),
+    {
+      id: 'fahrenheit',
+      symbol: '°F',
+      factor: 5 / 9,
+      offset: -160 / 9,
+      spellings: ['°f', 'f', 'ºf', 'fahrenheit'],
+    },
+  ],
+  money: [],
+  count: [unit('pieces', '', 1, [])],
+  density: [
+    unit('kgPerM3', 'kg/m³', 1, ['kg/m3', 'kg/m³', 'g/l']),
+    unit('gPerMl', 'g/ml', 1000, ['g/ml', 'g/cm3', 'g/cm³', 'kg/l', 'sg']),
+  ],
+  brix: [unit('brix', '°Bx', 1, ['°bx', 'bx', 'brix', '°brix', '%'])],
+}
+
+/** The unit a field shows, and takes a bare number to be in, when it is not told otherwise. */
+export function usualUnitId(dimension: Dimension, system: UnitSystem): string {
+  switch (dimension) {
+    case 'volume':
+      return system === 'us' ? 'flOz' : 'ml'
+    case 'mass':
+      return system === 'us' ? 'oz' : 'g'
+    case 'temperature':
+      return system === 'us' ? 'fahrenheit' : 'celsius'
+    case 'strength':
+      return 'pctVol'
+    case 'sugar':
+      return 'gPerL'
+    case 'density':
+      return 'kgPerM3'
+    case 'brix':
+      return 'brix'
+    case 'count':
+      return 'pieces'
+    case 'money':
+      return 'currency'
+  }
+}
+
+/** A currency as a unit: its number counts in the unit people say, the book in its smallest part. */
+export function currencyUnit(currency: string, locale: string): Unit {
+  const format = new Intl.NumberFormat(locale, { style: 'currency', currency })
+  const symbol = format.formatToParts(0).find(({ type }) => type === 'currency')?.value ?? currency
+  const digits = format.resolvedOptions().maximumFractionDigits ?? 2
+  return {
+    id: 'currency',
+    symbol,
+    factor: 10 ** digits,
+    spellings: [symbol.toLowerCase(), currency.toLowerCase()],
+  }
+}
+
+export const toBase = ({ factor, offset = 0 }: Unit, amount: number): number =>
+  amount * factor + offset
+
+export const fromBase = ({ factor, offset = 0 }: Unit, value: number): number =>
+  (value - offset) / factor
+
+export interface Range {
+  readonly min: number
+  readonly max: number
+}
+
+/** What the contract takes, in base units. */
+export const usualRange: Readonly<Record<Dimension, Range>> = {
+  volume: { min: 0.01, max: 10_000_000 },
+  mass: { min: 0.01, max: 10_000_000 },
+  strength: { min: 0, max: 100 },
+  sugar: { min: 0, max: 1200 },
+  temperature: { min: -20, max: 60 },
+  money: { min: 0, max: 1e12 },
+  count: { min: 1, max: 100_000 },
+  density: { min: 500, max: 2000 },
+  brix: { min: -5, max: 100 },
+}

@@ -1,0 +1,35 @@
+/** A vessel's drawing in words. */
+import { useTranslation } from 'react-i18next'
+import { useSettings } from '../../app/settings.tsx'
+import { useQuantities } from '../quantity/use-quantities.ts'
+import type { VesselContents } from './vessel-levels.ts'
+import { vesselProfiles, type VesselShape } from './vessel-profiles.ts'
+
+interface DescribedVessel extends VesselContents {
+  shape: VesselShape
+  capacityMl: number
+}
+
+export function useVesselWords(): (vessel: DescribedVessel) => string {
+  const { t } = useTranslation()
+  const { locale } = useSettings()
+  const quantities = useQuantities()
+  return ({ shape, capacityMl, fillMl, liquidMl, pulpMl, bedMl }) => {
+    const kind = shape === 'bottle' ? t('parts.vessel.bottle') : t(`codes.shape.${shape}`)
+    const capacity = quantities.text(capacityMl, 'volume')
+    if (fillMl <= 0) return t('parts.vessel.empty', { kind, capacity })
+    const filled = t('parts.vessel.filled', {
+      kind,
+      capacity,
+      fill: quantities.text(fillMl, 'volume'),
+    })
+    const seen = [
+      filled,
+      liquidMl > 0 && t('parts.vessel.liquid', { liquid: quantities.text(liquidMl, 'volume') }),
+      pulpMl > 0 && t('parts.vessel.fruit'),
+      bedMl > 0 && t('parts.vessel.bed'),
+      fillMl > capacityMl * vesselProfiles[shape].safeFill && t('parts.vessel.overfull'),
+    ].filter((part) => part !== false)
+    return new Intl.ListFormat(locale, { type: 'unit' }).format(seen)
+  }
+}
