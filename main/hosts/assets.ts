@@ -1,6 +1,6 @@
 /** The one way in which either host hands out a file of the built renderer. */
 import { readFile } from 'node:fs/promises'
-import { extname, normalize, resolve, sep } from 'node:path'
+import { extname, resolve, sep } from 'node:path'
 
 const policy = [
   "default-src 'none'",
@@ -63,8 +63,8 @@ function fileWithin(folder: string, pathname: string): string | undefined {
   } catch {
     return undefined
   }
-  if (decoded.includes('\0') || decoded.includes('\\')) return undefined
-  const file = normalize(resolve(folder, `.${decoded === '/' ? '/index.html' : decoded}`))
+  if (/[\0\\]|.\/$/.test(decoded)) return undefined
+  const file = resolve(folder, `.${decoded === '/' ? '/index.html' : decoded}`)
   return file.startsWith(folder + sep) ? file : undefined
 }
 

@@ -10,14 +10,13 @@ import {
   screen,
   session,
   shell,
-  type WebFrameMain,
 } from 'electron'
-import { answerCall } from '../answer-call.ts'
 import { asset } from '../assets.ts'
 import { openService } from '../open-service.ts'
 import { readHandedArguments } from './handed-arguments.ts'
 import { denyPermissions, lockDown } from './lock-down.ts'
 import { menuTemplate } from './menu.ts'
+import { serveCalls } from './serve-calls.ts'
 import { readWindowState, writeWindowState } from './window-state.ts'
 
 const home = 'app://ratafia/'
@@ -55,10 +54,7 @@ async function start(): Promise<void> {
     const { status, headers, body } = await asset(rendererFolder, pathname)
     return new Response(body, { status, headers })
   })
-  ipcMain.handle('ratafia:call', (event, name: unknown, request: unknown) => {
-    if (!isOurPage(event.senderFrame)) throw new Error('not for this page')
-    return answerCall(service, name, request)
-  })
+  serveCalls(ipcMain, service, home)
   service.onChange(() => {
     for (const { webContents } of BrowserWindow.getAllWindows()) webContents.send('ratafia:changed')
   })
@@ -70,9 +66,6 @@ async function start(): Promise<void> {
   app.on('activate', showWindow)
   showWindow()
 }
-
-const isOurPage = (frame: WebFrameMain | null) =>
-  frame !== null && frame.parent === null && frame.url.startsWith(home)
 
 function showWindow(): void {
   if (window) {

@@ -1,0 +1,68 @@
+import { resolve } from 'node:path'
+import { describe, expect, it } from 'vitest'
+import { readHandedArguments } from '../../main/hosts/electron/handed-arguments.ts'
+import { ArgumentError, readStartArguments } from '../../main/hosts/start-arguments.ts'
+
+const plain = {
+  host: 'any',
+  opensWindow: true,
+  port: 0,
+  cellarFile: undefined,
+  startsWithDemo: false,
+  fetchesElectron: false,
+  wantsHelp: false,
+}
+
+describe('readStartArguments', () => {
+  it('picks the host itself when told nothing', () => {
+    expect(readStartArguments([])).toEqual(plain)
+  })
+
+  it('reads all that a script hands over', () => {
+    const typed = '--host browser --no-open --port 8123 --cellar book.ratafia --demo'.split(' ')
+    expect(readStartArguments(typed)).toEqual({
+      ...plain,
+      host: 'browser',
+      opensWindow: false,
+      port: 8123,
+      cellarFile: resolve('book.ratafia'),
+      startsWithDemo: true,
+    })
+  })
+
+  it.each([['--no-open'], ['--port=0']])('takes the browser for %s', (typed) => {
+    expect(readStartArguments([typed]).host).toBe('browser')
+  })
+
+  it.each([
+    [['--nope'], '--nope'],
+    [['book.ratafia'], 'book.ratafia'],
+    [['--host', 'firefox'], "not 'firefox'"],
+    [['--port', '1.5'], "not '1.5'"],
+    [['--port', '-1'], '--port'],
+    [['--port', '65536'], "not '65536'"],
+    [['--port'], '--port'],
+    [['--cellar', ''], '--cellar'],
+    [['--host', 'electron', '--no-open'], 'browser only'],
+  ])('refuses %j and says what is wrong', (typed, words) => {
+    expect(() => readStartArguments(typed)).toThrow(ArgumentError)
+    expect(() => readStartArguments(typed)).toThrow(words)
+  })
+})
+
+describe('readHandedArguments', () => {
+  it('finds its own among the switches of Electron', () => {
+    const argv = ['/electron', '--no-sandbox', '/app', '--cellar=/book.ratafia', '--demo']
+    expect(readHandedArguments(argv)).toEqual({
+      cellarFile: resolve('/book.ratafia'),
+      startsWithDemo: true,
+    })
+  })
+
+  it('finds nothing in a plain start', () => {
+    expect(readHandedArguments(['/electron', '/app', '--inspect=0'])).toEqual({
+      cellarFile: undefined,
+      startsWithDemo: false,
+    })
+  })
+})
