@@ -39,10 +39,8 @@ export function sweeten(liquid: {
     describeSolution({ ...before, sugarG: before.sugarG + sugarG })
   const target = targetSugarGPerL / 1000
   const mostG = (volumeMl * target) / (1 - target * mostSugarMlPerG)
-  const sugarG =
-    targetSugarGPerL === sugarGPerL
-      ? 0
-      : rootBetween((g) => sweetened(g).sugarGPerL - targetSugarGPerL, 0, mostG, 1e-9)
+  const excess = (addedG: number) => sweetened(addedG).sugarGPerL - targetSugarGPerL
+  const sugarG = excess(0) >= 0 ? 0 : rootBetween(excess, 0, mostG + 1, 1e-9)
   const after = sweetened(sugarG)
   const { ethanolG, waterG } = before
   const solubleG =
