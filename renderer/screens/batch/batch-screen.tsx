@@ -1,0 +1,1 @@
+export const BatchScreen = ({ batchId }: { batchId: string }) => <h1>{batchId}</h1>
