@@ -19,10 +19,9 @@ describe('describeSolution', () => {
       const { volumeMl, strengthPctVol } = describeSolution(sum)
       const { pctVol } = check
       expect(Math.abs(strengthPctVol - pctVol.expected), check.id).toBeLessThan(pctVol.tolerance)
-      if ('volumeL' in check) {
-        const off = Math.abs(volumeMl / 1000 - check.volumeL.expected)
-        expect(off, check.id).toBeLessThanOrEqual(check.volumeL.tolerance)
-      }
+      const expectedMl = 'volumeL' in check ? check.volumeL.expected * 1000 : volumeMl
+      const toleranceMl = 'volumeL' in check ? check.volumeL.tolerance * 1000 : 0
+      expect(Math.abs(volumeMl - expectedMl), check.id).toBeLessThanOrEqual(toleranceMl)
     }
   })
 
