@@ -1,14 +1,12 @@
 /**
- * What happens in a jar between two moves: liquid passes between the fruit and what stands
- * around it, and sugar at the bottom dissolves.
+ * What happens in a jar between two moves?
  *
  * Method: each body relaxes to its resting value by first order, every kind of matter at its own
- * half-time (craft reference, equilibrium balance and half-time table; engineering estimates).
- * Living fruit under sugar gives water by osmosis; spirit kills the cells, and from then on the
- * liquid mixes until it is the same inside and outside.
- * In: grams and days at 20 °C. Out: the same grams, moved. Settling a days and then b days is the
- * same as settling a + b days. Throws RangeError when time runs backwards.
- * Leaves out: temperature, stirring, diffusion profiles inside a piece.
+ * half-time (craft reference: equilibrium balance, half-time table; engineering estimates). Living
+ * fruit under sugar gives water by osmosis; spirit kills the cells, and then the liquid mixes until
+ * it is the same inside and outside, while sugar at the bottom dissolves.
+ * In: grams, days at 20 °C. Out: the same grams, moved; settling a days, then b, is settling a + b.
+ * RangeError when time runs backwards. Leaves out: temperature, stirring, profiles inside a piece.
  * @example settle({ free: matterOf({ waterG: 100 }), held: noMatter, bed: noMatter }, null, 5).free.waterG // 100
  */
 import {
