@@ -6,7 +6,7 @@
  * In: mL (at 20 °C, or at temperatureC when given), % vol and g/L at 20 °C. Out: grams.
  * RangeError outside; where no water fits any more, a DomainError `noSuchMixture` (also a
  * RangeError) with the mL that a litre would overflow by. Leaves out: whether the sugar dissolves.
- * @example composeSolution({ volumeMl: 1000, strengthPctVol: 40, sugarGPerL: 200 }).waterG // 504.9
+ * @example composeSolution({ volumeMl: 1000, strengthPctVol: 40, sugarGPerL: 200 }).waterG // 506.3
  */
 import {
   coldestC,

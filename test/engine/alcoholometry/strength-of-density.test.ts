@@ -8,8 +8,8 @@ import {
 import { massFractionOfStrength } from '../../../main/engine/alcoholometry/strength.ts'
 import { DomainError } from '../../../main/engine/domain-error.ts'
 
-function massFractionOr(
-  code: DomainError['code'],
+function massFractionOr<Code extends DomainError['code']>(
+  code: Code,
   measured: { densityKgPerM3: number; temperatureC: number },
 ) {
   try {
