@@ -1,5 +1,5 @@
 /** The words on screen, looked up by typed keys: `t('codes.stage.steeping')`. */
-import i18next from 'i18next'
+import { createInstance } from 'i18next'
 import { initReactI18next } from 'react-i18next'
 import { en } from './en.ts'
 
@@ -10,7 +10,7 @@ declare module 'i18next' {
   }
 }
 
-export const i18n = i18next.createInstance()
+export const i18n = createInstance()
 
 void i18n.use(initReactI18next).init({
   lng: 'en',

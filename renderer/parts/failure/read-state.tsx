@@ -13,12 +13,7 @@ export interface ReadStateProps<Value> {
 
 export function ReadState<Value>({ query, children }: ReadStateProps<Value>) {
   const { t } = useTranslation()
-  if (query.isPending)
-    return (
-      <p className={styles.loading} role="status">
-        {t('parts.loading')}
-      </p>
-    )
+  if (query.isPending) return <output className={styles.loading}>{t('parts.loading')}</output>
   if (query.isError)
     return (
       <FailureNote

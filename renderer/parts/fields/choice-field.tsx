@@ -1,5 +1,6 @@
 /** A choice of one from a list, as the platform's own select. */
 import { Field } from './field.tsx'
+import { focusOnMount } from './focus-on-mount.ts'
 import styles from './field.module.css'
 
 export interface Choice<Value extends string> {
@@ -40,7 +41,7 @@ export function ChoiceField<Value extends string>({
           {...control}
           className={styles.input}
           value={value}
-          autoFocus={autoFocus}
+          ref={autoFocus ? focusOnMount : undefined}
           onChange={(event) => {
             const chosen = choices.find((choice) => choice.value === event.target.value)
             if (chosen) onChange(chosen.value)

@@ -1,5 +1,6 @@
 /** A field for a name or a note. */
 import { Field } from './field.tsx'
+import { focusOnMount } from './focus-on-mount.ts'
 import styles from './field.module.css'
 
 export interface TextInputProps {
@@ -34,7 +35,7 @@ export function TextInput({
           className: styles.input,
           value,
           maxLength,
-          autoFocus,
+          ref: autoFocus ? focusOnMount : undefined,
           autoComplete: 'off',
         }
         return rows > 1 ? (

@@ -86,8 +86,9 @@ interface Digits {
   readonly max: number
 }
 
+const fixed = (count: number): Digits => ({ min: count, max: count })
+
 function digitsOf(value: number, dimension: Dimension, unit: Unit): Digits {
-  const fixed = (count: number): Digits => ({ min: count, max: count })
   switch (dimension) {
     case 'strength':
       return fixed(1)

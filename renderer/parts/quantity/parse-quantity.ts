@@ -128,10 +128,11 @@ function chosen(values: readonly number[], range: Range, dimension: Dimension): 
   return { ok: true, value }
 }
 
+const isPlausible = (celsius: number) => celsius >= 0 && celsius <= 40
+
 /** True when the number is no temperature of a cellar or kitchen in its scale, but is in the other. */
 function isOtherScale({ numbers, unit }: Piece): boolean {
   const number = numbers[0] ?? Number.NaN
-  const isPlausible = (celsius: number) => celsius >= 0 && celsius <= 40
   const inFahrenheit = ((number - 32) * 5) / 9
   return unit.id === 'fahrenheit'
     ? !isPlausible(inFahrenheit) && isPlausible(number)

@@ -6,6 +6,7 @@ import { useState } from 'react'
 import { useTranslation } from 'react-i18next'
 import { useSettings } from '../../app/settings.tsx'
 import { Field } from '../fields/field.tsx'
+import { focusOnMount } from '../fields/focus-on-mount.ts'
 import { editableQuantity, fieldUnitSymbol } from './format-quantity.ts'
 import { parseQuantity } from './parse-quantity.ts'
 import { problemWords } from './problem-words.ts'
@@ -80,8 +81,7 @@ export function QuantityField(props: QuantityFieldProps) {
               inputMode="decimal"
               autoComplete="off"
               spellCheck={false}
-              // Opened by the maker's own act, so the focus is where the hand already is.
-              autoFocus={props.autoFocus}
+              ref={props.autoFocus ? focusOnMount : undefined}
               value={text}
               onChange={(event) => change(event.target.value)}
               onBlur={() => setIsLeft(text.trim() !== '' || isLeft)}

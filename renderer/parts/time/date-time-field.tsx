@@ -5,6 +5,7 @@ import { Button } from '../button/button.tsx'
 import { Field } from '../fields/field.tsx'
 import field from '../fields/field.module.css'
 import { instantOf, localInputOf } from './local-time.ts'
+import { useNow } from './use-now.ts'
 import styles from './date-time-field.module.css'
 
 export interface DateTimeFieldProps {
@@ -25,6 +26,7 @@ export function DateTimeField({
   problem,
 }: DateTimeFieldProps) {
   const { t } = useTranslation()
+  const now = useNow()
   const [text, setText] = useState(() => (value ? localInputOf(value) : ''))
   const [lastGiven, setLastGiven] = useState(value)
   if (value !== lastGiven) {
@@ -39,7 +41,9 @@ export function DateTimeField({
     onChange(instant)
   }
 
-  const isFuture = isPastOnly && value !== undefined && new Date(value).getTime() > Date.now()
+  // Inputs count in minutes: the present one has come.
+  const latest = new Date(now.getTime() + 60_000)
+  const isFuture = isPastOnly && value !== undefined && new Date(value) > latest
   const own =
     value === undefined
       ? t('parts.time.problem.notATime')

@@ -23,9 +23,10 @@ const msPerDay = 86_400_000
 
 /** Days from midnight to midnight: what people mean by "in three days". */
 export function daysBetween(from: Date, to: Date): number {
-  const midnight = (date: Date) => Date.UTC(date.getFullYear(), date.getMonth(), date.getDate())
   return Math.round((midnight(to) - midnight(from)) / msPerDay)
 }
+
+const midnight = (date: Date) => Date.UTC(date.getFullYear(), date.getMonth(), date.getDate())
 
 /** "today", "in 3 days", "2 weeks ago", "in 5 months". */
 export function formatFromNow(instant: string, locale: Locale, now: Date): string {

@@ -1,0 +1,52 @@
+/** The whole window: the book's state first, then the first-run screen or the shell with a screen. */
+import { I18nextProvider } from 'react-i18next'
+import { I18nProvider, RouterProvider } from 'react-aria-components'
+import { Router } from 'wouter'
+import { navigate, useHashLocation } from 'wouter/use-hash-location'
+import type { Bridge } from '../../shared/channels.ts'
+import { ReadState } from '../parts/failure/read-state.tsx'
+import { FirstRunScreen } from '../screens/first-run/first-run-screen.tsx'
+import { BridgeProvider } from './bridge-context.tsx'
+import { useRead } from './queries.ts'
+import { Routes } from './routes.tsx'
+import { SettingsProvider } from './settings.tsx'
+import { Shell } from './shell.tsx'
+import { useTheme } from './theme/use-theme.ts'
+import { i18n } from './words/i18n.ts'
+
+export function App({ bridge }: { bridge: Bridge }) {
+  return (
+    <I18nextProvider i18n={i18n} defaultNS="words">
+      <BridgeProvider bridge={bridge}>
+        <RouterProvider navigate={(path) => navigate(path)} useHref={(path) => `#${path}`}>
+          {/* oxlint-disable-next-line react/hooks -- wouter takes its location hook as a prop */}
+          <Router hook={useHashLocation}>
+            <OpenBook />
+          </Router>
+        </RouterProvider>
+      </BridgeProvider>
+    </I18nextProvider>
+  )
+}
+
+function OpenBook() {
+  const status = useRead('cellar.status', {})
+  useTheme(status.data?.settings.theme)
+  return (
+    <ReadState query={status}>
+      {(cellar) => (
+        <SettingsProvider settings={cellar.settings}>
+          <I18nProvider locale={cellar.settings.locale}>
+            {cellar.isEmpty && !cellar.isDemo ? (
+              <FirstRunScreen settings={cellar.settings} />
+            ) : (
+              <Shell cellar={cellar}>
+                <Routes />
+              </Shell>
+            )}
+          </I18nProvider>
+        </SettingsProvider>
+      )}
+    </ReadState>
+  )
+}

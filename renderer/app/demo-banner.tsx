@@ -1,0 +1,26 @@
+/** Says that this is the demo, and how to leave it. */
+import { useTranslation } from 'react-i18next'
+import { Button } from '../parts/button/button.tsx'
+import { FailureNote } from '../parts/failure/failure-note.tsx'
+import { useWrite } from './queries.ts'
+import styles from './demo-banner.module.css'
+
+export function DemoBanner() {
+  const { t } = useTranslation()
+  const back = useWrite('cellar.openOwn')
+  const remove = useWrite('cellar.removeDemo')
+  return (
+    <aside className={styles.banner}>
+      <p>{t('shell.demo.text')}</p>
+      <div className={styles.actions}>
+        <Button kind="quiet" isBusy={back.isPending} onPress={() => back.mutate({})}>
+          {t('shell.demo.back')}
+        </Button>
+        <Button kind="quiet" isBusy={remove.isPending} onPress={() => remove.mutate({})}>
+          {t('shell.demo.remove')}
+        </Button>
+      </div>
+      <FailureNote error={back.error ?? remove.error} />
+    </aside>
+  )
+}

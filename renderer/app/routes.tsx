@@ -1,0 +1,55 @@
+/** Which screen a path leads to; each is fetched when it is first opened. */
+import { lazy, Suspense } from 'react'
+import { Redirect, Route, Switch } from 'wouter'
+import { LaterScreen } from '../screens/later/later-screen.tsx'
+import { NotFoundScreen } from '../screens/later/not-found-screen.tsx'
+
+const TodayScreen = lazy(async () => ({
+  default: (await import('../screens/today/today-screen.tsx')).TodayScreen,
+}))
+const BatchesScreen = lazy(async () => ({
+  default: (await import('../screens/batches/batches-screen.tsx')).BatchesScreen,
+}))
+const BatchScreen = lazy(async () => ({
+  default: (await import('../screens/batch/batch-screen.tsx')).BatchScreen,
+}))
+const ShelfScreen = lazy(async () => ({
+  default: (await import('../screens/shelf/shelf-screen.tsx')).ShelfScreen,
+}))
+const CellarRoomScreen = lazy(async () => ({
+  default: (await import('../screens/cellar-room/cellar-room-screen.tsx')).CellarRoomScreen,
+}))
+const SafekeepingScreen = lazy(async () => ({
+  default: (await import('../screens/safekeeping/safekeeping-screen.tsx')).SafekeepingScreen,
+}))
+
+export const Routes = () => (
+  <Suspense fallback={null}>
+    <Switch>
+      <Route path="/">
+        <Redirect to="/today" replace />
+      </Route>
+      <Route path="/today" component={TodayScreen} />
+      <Route path="/batches" component={BatchesScreen} />
+      <Route path="/batches/:id">
+        {({ id }) => <BatchScreen key={id} batchId={decodeURIComponent(id)} />}
+      </Route>
+      <Route path="/draft">
+        <LaterScreen name="draft" />
+      </Route>
+      <Route path="/marry">
+        <LaterScreen name="marry" />
+      </Route>
+      <Route path="/season">
+        <LaterScreen name="season" />
+      </Route>
+      <Route path="/bench">
+        <LaterScreen name="bench" />
+      </Route>
+      <Route path="/shelf" component={ShelfScreen} />
+      <Route path="/cellar-room" component={CellarRoomScreen} />
+      <Route path="/safekeeping" component={SafekeepingScreen} />
+      <Route component={NotFoundScreen} />
+    </Switch>
+  </Suspense>
+)

@@ -1,0 +1,106 @@
+/** What stands round every screen: the way between screens, the demo's banner, the settings. */
+import { useState, type ReactNode } from 'react'
+import { useTranslation } from 'react-i18next'
+import { useLocation } from 'wouter'
+import type { CellarStatus } from '../../shared/channels.ts'
+import { Button } from '../parts/button/button.tsx'
+import { classes } from '../parts/classes.ts'
+import { Vessel } from '../parts/vessel/vessel.tsx'
+import { DemoBanner } from './demo-banner.tsx'
+import { SettingsDialog } from './settings-dialog.tsx'
+import styles from './shell.module.css'
+
+const screens = [
+  { path: '/today', name: 'today' },
+  { path: '/batches', name: 'batches' },
+  { path: '/draft', name: 'draft', isLater: true },
+  { path: '/marry', name: 'marry', isLater: true },
+  { path: '/shelf', name: 'shelf' },
+  { path: '/season', name: 'season', isLater: true },
+  { path: '/bench', name: 'bench', isLater: true },
+  { path: '/cellar-room', name: 'cellarRoom' },
+  { path: '/safekeeping', name: 'safekeeping' },
+] as const
+
+export function Shell({ cellar, children }: { cellar: CellarStatus; children: ReactNode }) {
+  const { t } = useTranslation()
+  const [isSettingsOpen, setSettingsOpen] = useState(false)
+  return (
+    <div className={styles.shell}>
+      <a
+        className={styles.skip}
+        href="#content"
+        onClick={(event) => {
+          // The fragment is the screen's path: move the focus without touching it.
+          event.preventDefault()
+          document.getElementById('content')?.focus()
+        }}
+      >
+        {t('shell.skip')}
+      </a>
+      <header className={styles.rail}>
+        <Brand />
+        <Navigation />
+        <div className={styles.foot}>
+          <Button kind="quiet" onPress={() => setSettingsOpen(true)}>
+            {t('shell.settings.open')}
+          </Button>
+        </div>
+      </header>
+      <div className={styles.main}>
+        {cellar.isDemo && <DemoBanner />}
+        <main className={styles.content} id="content" tabIndex={-1}>
+          {children}
+        </main>
+      </div>
+      <SettingsDialog
+        settings={cellar.settings}
+        isOpen={isSettingsOpen}
+        onClose={() => setSettingsOpen(false)}
+      />
+    </div>
+  )
+}
+
+function Brand() {
+  const { t } = useTranslation()
+  return (
+    <p className={styles.brand}>
+      <Vessel
+        shape="demijohn"
+        capacityMl={5000}
+        heightPx={34}
+        fillMl={3100}
+        liquidMl={3100}
+        colour="#7a1f3d"
+        isDecorative
+      />
+      {t('shell.name')}
+    </p>
+  )
+}
+
+function Navigation() {
+  const { t } = useTranslation()
+  const [location] = useLocation()
+  return (
+    <nav className={styles.navigation} aria-label={t('shell.navigation')}>
+      <ul>
+        {screens.map((screen) => {
+          const isHere = location === screen.path || location.startsWith(`${screen.path}/`)
+          return (
+            <li key={screen.path}>
+              <a
+                href={`#${screen.path}`}
+                className={classes('isLater' in screen && styles.later)}
+                aria-current={isHere ? 'page' : undefined}
+              >
+                {t(`shell.screens.${screen.name}`)}
+              </a>
+            </li>
+          )
+        })}
+      </ul>
+    </nav>
+  )
+}

@@ -1,0 +1,28 @@
+/** One caution: how serious in a word, what it is, where, and what to do. */
+import type { ReactNode } from 'react'
+import { useTranslation } from 'react-i18next'
+import type { Caution } from '../../../shared/schemas/cellar.ts'
+import { classes } from '../classes.ts'
+import { useCautionWords } from './use-caution-words.ts'
+import styles from './caution-note.module.css'
+
+export interface CautionNoteProps {
+  caution: Caution
+  /** Which batch and jar, where the place does not say it already. */
+  place?: ReactNode
+}
+
+export function CautionNote({ caution, place }: CautionNoteProps) {
+  const { t } = useTranslation()
+  const { title, text } = useCautionWords()(caution)
+  return (
+    <div className={classes(styles.note, caution.severity === 'warning' && styles.warning)}>
+      <p className={styles.head}>
+        <span className={styles.severity}>{t(`codes.severity.${caution.severity}`)}</span>
+        <strong>{title}</strong>
+        {place !== undefined && <span className={styles.place}>{place}</span>}
+      </p>
+      <p>{text}</p>
+    </div>
+  )
+}

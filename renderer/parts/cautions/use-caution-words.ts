@@ -1,0 +1,49 @@
+/** A caution in words: what it is, and what to do, with the numbers that raised it. */
+import { useTranslation } from 'react-i18next'
+import type { Caution } from '../../../shared/schemas/cellar.ts'
+import { useSettings } from '../../app/settings.tsx'
+import { useFruitName, useFruits } from '../names/use-names.ts'
+import { useQuantities } from '../quantity/use-quantities.ts'
+import { formatUnits } from '../time/format-time.ts'
+
+export function useCautionWords(): (caution: Caution) => { title: string; text: string } {
+  const { t } = useTranslation()
+  const { locale } = useSettings()
+  const quantities = useQuantities()
+  const fruits = useFruits()
+  const fruitName = useFruitName()
+
+  function amount(code: Caution['code'], value: number): string {
+    switch (code) {
+      case 'sugarOnlyTooLong':
+        return value < 72
+          ? formatUnits(value, 'hour', locale)
+          : formatUnits(value / 24, 'day', locale)
+      case 'stonesTooLong':
+        return formatUnits(value, 'day', locale)
+      case 'weakForFruit':
+      case 'strongSpirit':
+        return quantities.text(value, 'strength')
+      case 'jarOverfull':
+      case 'uncovered':
+        return quantities.text(value, 'volume')
+      case 'sugarUndissolved':
+        return quantities.text(value, 'mass')
+      case 'mayFerment':
+      case 'fruitHazard':
+        return ''
+    }
+  }
+
+  return ({ code, value, limit, fruitId }) => {
+    const fruit = fruits.get(fruitId ?? '')
+    return {
+      title: t(`codes.caution.${code}.title`),
+      text: t(`codes.caution.${code}.text`, {
+        value: value === undefined ? '' : amount(code, value),
+        limit: limit === undefined ? '' : amount(code, limit),
+        fruit: fruit ? fruitName(fruit).toLocaleLowerCase(locale) : '',
+      }),
+    }
+  }
+}

@@ -1,0 +1,28 @@
+/** Which fruits are in a batch, and in which jars and bottles it stands, by name. */
+import { useTranslation } from 'react-i18next'
+import type { BatchSummary } from '../../../shared/schemas/cellar.ts'
+import { useSettings } from '../../app/settings.tsx'
+import { useFruitName, useFruits, useJars } from '../../parts/names/use-names.ts'
+import styles from './batch-places.module.css'
+
+export function BatchFruits({ summary }: { summary: BatchSummary }) {
+  const { locale } = useSettings()
+  const fruits = useFruits()
+  const fruitName = useFruitName()
+  const names = summary.fruitIds.flatMap((id) => {
+    const fruit = fruits.get(id)
+    return fruit ? [fruitName(fruit)] : []
+  })
+  if (names.length === 0) return null
+  return <span className={styles.fruits}>{new Intl.ListFormat(locale).format(names)}</span>
+}
+
+export function BatchPlaces({ summary }: { summary: BatchSummary }) {
+  const { t } = useTranslation()
+  const { locale } = useSettings()
+  const jars = useJars()
+  const names = summary.jars.flatMap(({ jarId }) => jars.get(jarId)?.jar.name ?? [])
+  const bottles = summary.bottleLots.reduce((sum, { count }) => sum + count, 0)
+  const places = bottles > 0 ? [...names, t('parts.bottles', { count: bottles })] : names
+  return new Intl.ListFormat(locale).format(places)
+}

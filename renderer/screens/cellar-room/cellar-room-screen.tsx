@@ -1,0 +1,25 @@
+/** The vessels on their shelf, drawn to one scale with what stands in them, and the pantry. */
+import { useTranslation } from 'react-i18next'
+import { useRead } from '../../app/queries.ts'
+import { ReadState } from '../../parts/failure/read-state.tsx'
+import { Page } from '../../parts/page/page.tsx'
+import { JarShelf } from './jar-shelf.tsx'
+import { Pantry } from './pantry.tsx'
+
+export function CellarRoomScreen() {
+  const { t } = useTranslation()
+  const jars = useRead('jars.list', {})
+  const pantry = useRead('pantry.list', {})
+  const inUse = (jars.data ?? []).filter(({ jar }) => !jar.isRetired)
+  const empty = inUse.filter(({ contents }) => !contents)
+  const lead =
+    inUse.length > 0
+      ? t('cellarRoom.lead', { empty: empty.length, all: inUse.length })
+      : t('cellarRoom.leadNone')
+  return (
+    <Page title={t('cellarRoom.title')} lead={jars.data && lead}>
+      <ReadState query={jars}>{(all) => <JarShelf jars={all} />}</ReadState>
+      <ReadState query={pantry}>{(lots) => <Pantry lots={lots} />}</ReadState>
+    </Page>
+  )
+}

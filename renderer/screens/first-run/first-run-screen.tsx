@@ -1,0 +1,41 @@
+/** An empty book: start a cellar of one's own, or look round the demo. */
+import { useEffect } from 'react'
+import { useTranslation } from 'react-i18next'
+import type { Settings } from '../../../shared/channels.ts'
+import { useWrite } from '../../app/queries.ts'
+import { Button } from '../../parts/button/button.tsx'
+import { FailureNote } from '../../parts/failure/failure-note.tsx'
+import { OwnCellarForm } from './own-cellar-form.tsx'
+import styles from './first-run-screen.module.css'
+
+export function FirstRunScreen({ settings }: { settings: Settings }) {
+  const { t } = useTranslation()
+  const openDemo = useWrite('cellar.openDemo')
+  useEffect(() => {
+    document.title = t('shell.name')
+  }, [t])
+  return (
+    <main className={styles.screen}>
+      <header className={styles.header}>
+        <h1>{t('firstRun.title')}</h1>
+        <p>{t('firstRun.lead')}</p>
+      </header>
+      <section className={styles.own} aria-label={t('firstRun.own.title')}>
+        <h2>{t('firstRun.own.title')}</h2>
+        <p>{t('firstRun.own.text')}</p>
+        <OwnCellarForm settings={settings} />
+      </section>
+      <section className={styles.demo} aria-label={t('firstRun.demo.title')}>
+        <h2>{t('firstRun.demo.title')}</h2>
+        <p>{t('firstRun.demo.text')}</p>
+        <Button isBusy={openDemo.isPending} onPress={() => openDemo.mutate({})}>
+          {openDemo.isPending ? t('firstRun.demo.busy') : t('firstRun.demo.go')}
+        </Button>
+        {openDemo.isPending && (
+          <progress className={styles.progress} aria-label={t('firstRun.demo.busy')} />
+        )}
+        <FailureNote error={openDemo.error} />
+      </section>
+    </main>
+  )
+}

@@ -1,0 +1,55 @@
+/** Where the book is, whether it is sound, and whether it adds up. */
+import { useTranslation } from 'react-i18next'
+import type { CellarStatus } from '../../../shared/channels.ts'
+import { useRead, useWrite } from '../../app/queries.ts'
+import { Button } from '../../parts/button/button.tsx'
+import { FailureNote } from '../../parts/failure/failure-note.tsx'
+import { ReadState } from '../../parts/failure/read-state.tsx'
+import { Page, Section } from '../../parts/page/page.tsx'
+import { BalanceTable } from './balance-table.tsx'
+import { BookHealth } from './book-health.tsx'
+import styles from './safekeeping-screen.module.css'
+
+export function SafekeepingScreen() {
+  const { t } = useTranslation()
+  const status = useRead('cellar.status', {})
+  const balance = useRead('cellar.balance', {})
+  return (
+    <Page title={t('safekeeping.title')} lead={t('safekeeping.lead')}>
+      <ReadState query={status}>{(cellar) => <BookFile cellar={cellar} />}</ReadState>
+      <Section title={t('safekeeping.health')}>
+        <BookHealth />
+      </Section>
+      <Section title={t('safekeeping.balance')}>
+        <ReadState query={balance}>{(columns) => <BalanceTable balance={columns} />}</ReadState>
+      </Section>
+    </Page>
+  )
+}
+
+function BookFile({ cellar }: { cellar: CellarStatus }) {
+  const { t } = useTranslation()
+  const openDemo = useWrite('cellar.openDemo')
+  return (
+    <Section
+      title={t('safekeeping.file')}
+      actions={
+        !cellar.isDemo && (
+          <Button kind="quiet" isBusy={openDemo.isPending} onPress={() => openDemo.mutate({})}>
+            {openDemo.isPending ? t('firstRun.demo.busy') : t('safekeeping.demo')}
+          </Button>
+        )
+      }
+    >
+      <p className={styles.file}>{cellar.file}</p>
+      <p className={styles.quiet}>{t('safekeeping.fileHint')}</p>
+      <p className={styles.quiet}>
+        {t('safekeeping.version', {
+          version: cellar.version,
+          host: t(`safekeeping.hosts.${cellar.host}`),
+        })}
+      </p>
+      <FailureNote error={openDemo.error} />
+    </Section>
+  )
+}
