@@ -18,9 +18,8 @@ export const findChromium = (): string | undefined =>
 
 export function chromiumLaunch(): LaunchOptions {
   const executablePath = findChromium()
-  if (!executablePath) throw new Error(howToGetChromium)
   return {
-    executablePath,
+    ...(executablePath !== undefined && { executablePath }),
     args: [
       // Chromium refuses to run as root with its sandbox.
       ...(process.getuid?.() === 0 ? ['--no-sandbox'] : []),
