@@ -21,6 +21,8 @@ describe('interpretReading of an alcoholometer', () => {
 
   it('is doubted in more than 2 g/L of sugar, and is then that much less sure', () => {
     expect(interpretReading(alcoholometer(40), { expectedSugarGPerL: 2 }).doubts).toEqual([])
+    const justSweet = interpretReading(alcoholometer(40), { expectedSugarGPerL: 2.1 })
+    expect(justSweet.doubts).toEqual(['instrumentMisledBySugar'])
     const misled = interpretReading(alcoholometer(30), { expectedSugarGPerL: 40 })
     expect(misled.doubts).toEqual(['instrumentMisledBySugar'])
     expect(misled.strengthUncertaintyPctVol).toBeGreaterThan(10)

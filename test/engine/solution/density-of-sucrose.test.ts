@@ -7,6 +7,7 @@ import {
 import { densityOfWater } from '../../../main/engine/solution/density-of-water.ts'
 import { checksOf, missesOf } from '../../references/check-tables.ts'
 import { physicsChecks } from '../../references/physics-checks.ts'
+import { syrupDensityChecks } from '../../references/syrup-checks.ts'
 
 /** The brewers' rational formula for degrees Plato: an independent route for weak syrups. */
 const specificGravityOfPlato = (plato: number) => 1 + plato / (258.6 - (227.1 * plato) / 258.2)
@@ -14,6 +15,14 @@ const specificGravityOfPlato = (plato: number) => 1 + plato / (258.6 - (227.1 * 
 describe('densityOfSucrose', () => {
   it('meets a university table and the CRC Handbook', () => {
     expect(missesOf(checksOf(physicsChecks.densityOfSucrose), densityOfSucrose)).toEqual([])
+  })
+
+  it('agrees with a sugar handbook within 0.2 kg/m³ from 10 to 60 °C', () => {
+    for (const { temperatureC, rows } of syrupDensityChecks)
+      for (const [massFraction, density] of rows) {
+        const off = densityOfSucrose({ massFraction, temperatureC }) - density
+        expect(Math.abs(off), `${massFraction} at ${temperatureC} °C`).toBeLessThan(0.2)
+      }
   })
 
   it("agrees with the brewers' formula within 0.2 kg/m³ to 25 % by mass", () => {

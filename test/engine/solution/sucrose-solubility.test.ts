@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { sucroseSolubility } from '../../../main/engine/solution/sucrose-solubility.ts'
+import { solubilityChecks } from '../../references/syrup-checks.ts'
 
 const inSpirit = (ethanolMassFraction: number, temperatureC = 20) =>
   sucroseSolubility({ ethanolMassFraction, temperatureC })
@@ -8,6 +9,13 @@ describe('sucroseSolubility', () => {
   it('is about 66.7 % by mass, 2.0 g a gram, in water at 20 °C', () => {
     const grams = inSpirit(0)
     expect((100 * grams) / (1 + grams)).toBeCloseTo(66.7, 1)
+  })
+
+  it('agrees with another table within 3 % from 0 to 80 °C', () => {
+    for (const [temperatureC, gramsPer100] of solubilityChecks) {
+      const ratio = (100 * inSpirit(0, temperatureC)) / gramsPer100
+      expect(Math.abs(ratio - 1), `${temperatureC} °C`).toBeLessThan(0.03)
+    }
   })
 
   it('rises with temperature', () => {
