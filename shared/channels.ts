@@ -64,10 +64,10 @@ const Preview = z.strictObject({
 
 const moves = z.array(Move).min(1).max(50)
 
-const channel = <Request extends z.ZodType, Answer extends z.ZodType>(
+const channel = <Asked extends z.ZodType, Told extends z.ZodType>(
   effect: 'read' | 'write',
-  request: Request,
-  reply: Answer,
+  request: Asked,
+  reply: Told,
 ) => ({ effect, request, reply })
 
 export const channels = {

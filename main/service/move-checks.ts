@@ -63,15 +63,21 @@ function jarsNamed(move: Move): string[] {
 
 /** A purchase keeps the composition of its day, whatever the library says later. */
 function completed(move: Move): Move {
-  if (move.kind !== 'buy' || move.goods.kind === 'spirit' || move.goods.composition) return move
-  if (move.goods.kind === 'sweetener')
-    return {
-      ...move,
-      goods: { ...move.goods, composition: sweetenerComposition(move.goods.sweetenerId) },
+  if (move.kind !== 'buy') return move
+  const { goods } = move
+  switch (goods.kind) {
+    case 'spirit':
+      return move
+    case 'sweetener': {
+      const composition = goods.composition ?? sweetenerComposition(goods.sweetenerId)
+      return { ...move, goods: { ...goods, composition } }
     }
-  const fruit = fruitLibrary.get(move.goods.fruitId)
-  if (!fruit) throw notFound('fruit', move.goods.fruitId)
-  return { ...move, goods: { ...move.goods, composition: fruit.composition } }
+    case 'fruit': {
+      const fruit = fruitLibrary.get(goods.fruitId)
+      if (!fruit) throw notFound('fruit', goods.fruitId)
+      return { ...move, goods: { ...goods, composition: goods.composition ?? fruit.composition } }
+    }
+  }
 }
 
 /** Where the matter came only later, that is the reason worth telling. */

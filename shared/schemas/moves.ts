@@ -8,7 +8,7 @@ import {
   Note,
   StrengthPctVol,
   SugarGPerL,
-  TemperatureC,
+  PouringTemperatureC,
   VolumeMl,
 } from './basics.ts'
 import { Goods } from './goods.ts'
@@ -58,7 +58,7 @@ export const PourSpirit = z.strictObject({
   jarId: Id,
   lotId: Id,
   volumeMl: VolumeMl,
-  temperatureC: TemperatureC.optional(),
+  temperatureC: PouringTemperatureC.optional(),
 })
 
 export const PourWater = z.strictObject({
@@ -66,7 +66,7 @@ export const PourWater = z.strictObject({
   kind: z.literal('pourWater'),
   jarId: Id,
   volumeMl: VolumeMl,
-  temperatureC: TemperatureC.optional(),
+  temperatureC: PouringTemperatureC.optional(),
 })
 
 export const Stir = z.strictObject({ ...inBatch, kind: z.literal('stir'), jarId: Id })

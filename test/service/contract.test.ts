@@ -32,7 +32,7 @@ describe('the contract', () => {
 
   it('tells listeners after a write, not after a read or a refused write', async () => {
     const t = await trial()
-    const listener = vi.fn()
+    const listener = vi.fn<() => void>()
     const stop = t.service.onChange(listener)
     await t.ask('jars.list', {})
     await t.refusal('moves.undo', { key: 'u' })

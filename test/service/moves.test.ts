@@ -336,3 +336,37 @@ describe('the book', () => {
     again.close()
   })
 })
+
+describe('a move that physics has no formula for', () => {
+  it('is refused by its field, whatever the ledger holds', async () => {
+    const t = await steeping()
+    const frozen = { ...water(100), temperatureC: -5 } as Move
+    const boiling = { ...spirit(100), temperatureC: 55 } as Move
+    for (const move of [frozen, boiling]) {
+      const error = await t.refusal('moves.record', { key: 'k', moves: [move] })
+      expect(error.code).toBe('badInput')
+      expect(JSON.stringify(error.details)).toContain('temperatureC')
+    }
+    t.service.close()
+  })
+
+  it('names a fruit that the library does not have', async () => {
+    const t = await steeping()
+    const goods = {
+      kind: 'fruit' as const,
+      fruitId: 'moonberry',
+      composition: {
+        edibleFraction: 1,
+        waterPct: 90,
+        sugarPct: 10,
+        acidPct: 0,
+        solublesPct: 0,
+        pulpPct: 0,
+      },
+    }
+    const buy: Move = { at: '2026-09-01T08:00:00Z', kind: 'buy', lotId: 'm', goods, massG: 10 }
+    const error = await t.refusal('moves.record', { key: 'k', moves: [buy] })
+    expect(error).toMatchObject({ code: 'notFound', details: { what: 'fruit', id: 'moonberry' } })
+    t.service.close()
+  })
+})

@@ -274,9 +274,8 @@ describe('fold', () => {
         const withoutCorrections = wishes.filter(({ kind }) => kind !== 18)
         play(withoutCorrections, (_, after) => {
           for (const jar of after.jars.values()) {
-            const liquid = describeLiquid(jar.bodies.free)
-            if (liquid)
-              expect(liquid.strengthPctVol).toBeLessThanOrEqual(jar.strongestPctVol + 0.05)
+            const strengthPctVol = describeLiquid(jar.bodies.free)?.strengthPctVol ?? 0
+            expect(strengthPctVol).toBeLessThanOrEqual(jar.strongestPctVol + 0.05)
           }
         })
       }),

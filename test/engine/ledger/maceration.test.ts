@@ -16,8 +16,10 @@ type Line = readonly [day: number, deed: Deed]
 const batchId = 'batch'
 const years = 3 * 365
 
-const within = (value: number, { expected, tolerance }: { expected: number; tolerance: number }) =>
-  expect(Math.abs(value - expected)).toBeLessThanOrEqual(tolerance)
+const expectWithin = (
+  value: number,
+  { expected, tolerance }: { expected: number; tolerance: number },
+) => expect(Math.abs(value - expected)).toBeLessThanOrEqual(tolerance)
 
 /** A purchase of fruit of which this share is juicy; the rest is stones. */
 function fruitLot(fruitId: string, massKg: number, edibleFraction: number): Deed {
@@ -75,7 +77,7 @@ describe('steeping to equilibrium', () => {
 
   it('rests where a published industrial sour cherry infusion does: 31 % vol', () => {
     const deeds = steeped({ ...cherries, edibleFraction: industrial.edibleFraction })
-    within(restingStrength(deeds), industrial.strengthPctVol)
+    expectWithin(restingStrength(deeds), industrial.strengthPctVol)
   })
 
   it('would rest weaker if stones gave juice', () => {
@@ -83,11 +85,11 @@ describe('steeping to equilibrium', () => {
       ...cherries,
       edibleFraction: checks.stonesCountedAsFlesh.edibleFraction,
     })
-    within(restingStrength(deeds), checks.stonesCountedAsFlesh.strengthPctVol)
+    expectWithin(restingStrength(deeds), checks.stonesCountedAsFlesh.strengthPctVol)
   })
 
   it('rests at the usual strength of sloes in 40 % spirit', () => {
-    within(
+    expectWithin(
       restingStrength(steeped({ fruitId: 'sloe', ...checks.sloe })),
       checks.sloe.strengthPctVol,
     )
@@ -95,7 +97,7 @@ describe('steeping to equilibrium', () => {
 
   it('rests at 46 % vol for raspberries by the handbook of 1855', () => {
     const deeds = steeped({ fruitId: 'raspberry', ...checks.raspberry })
-    within(restingStrength(deeds), checks.raspberry.strengthPctVol)
+    expectWithin(restingStrength(deeds), checks.raspberry.strengthPctVol)
   })
 })
 
@@ -131,20 +133,20 @@ describe('stoned sour cherries, one sugar draw, pressed and married', () => {
 
   it('rests at 2.10 L of 33.4 % vol and 184 g/L in all', () => {
     const { resting } = describeJar('jar', jarLater(folded(steep).cellar, 'jar'))
-    within((resting?.volumeMl ?? 0) / 1000, check.volumeL)
-    within(resting?.strengthPctVol ?? 0, check.strengthPctVol)
-    within(resting?.sugarGPerL ?? 0, check.sugarGPerL)
+    expectWithin((resting?.volumeMl ?? 0) / 1000, check.volumeL)
+    expectWithin(resting?.strengthPctVol ?? 0, check.strengthPctVol)
+    expectWithin(resting?.sugarGPerL ?? 0, check.sugarGPerL)
   })
 
   it('gives 0.45 L of 27 % vol to the sugar draw, 56 % of what the fruit held', () => {
     const { cellar, steps } = folded(draw)
     const second = describeLiquid((cellar.jars.get('second') as JarState).bodies.free)
-    within((second?.volumeMl ?? 0) / 1000, check.draw.volumeL)
-    within(second?.strengthPctVol ?? 0, check.draw.strengthPctVol)
+    expectWithin((second?.volumeMl ?? 0) / 1000, check.draw.volumeL)
+    expectWithin(second?.strengthPctVol ?? 0, check.draw.strengthPctVol)
     const covered = steps.find((step) => step.recorded.move.kind === 'coverWithSugar')
     const heldG = covered?.effect.jars?.get('jar')?.bodies.held.ethanolG ?? 0
     const drawnG = (cellar.jars.get('second') as JarState).bodies.free.ethanolG
-    within(drawnG / heldG, check.draw.recovered)
+    expectWithin(drawnG / heldG, check.draw.recovered)
   })
 
   it('marries to 1.97 L of 31.7 % vol and 257 g/L, with 89 % of the ethanol', () => {
@@ -152,13 +154,13 @@ describe('stoned sour cherries, one sugar draw, pressed and married', () => {
     expect(refused).toEqual([])
     const married = cellar.jars.get('demijohn') as JarState
     const liquid = describeLiquid(married.bodies.free)
-    within((liquid?.volumeMl ?? 0) / 1000, check.married.volumeL)
-    within(liquid?.strengthPctVol ?? 0, check.married.strengthPctVol)
-    within(liquid?.sugarGPerL ?? 0, check.married.sugarGPerL)
+    expectWithin((liquid?.volumeMl ?? 0) / 1000, check.married.volumeL)
+    expectWithin(liquid?.strengthPctVol ?? 0, check.married.strengthPctVol)
+    expectWithin(liquid?.sugarGPerL ?? 0, check.married.sugarGPerL)
     const poured = steps.find((step) => step.recorded.move.kind === 'pourSpirit')
     const transfer = poured?.effect.transfers[0]
     expect(transfer?.to).toBe(jarPlace('jar'))
-    within(
+    expectWithin(
       married.bodies.free.ethanolG / (transfer?.matter.ethanolG ?? 1),
       check.married.ethanolRecovered,
     )
