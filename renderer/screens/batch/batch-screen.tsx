@@ -1,1 +1,121 @@
-export const BatchScreen = ({ batchId }: { batchId: string }) => <h1>{batchId}</h1>
+/** A batch's page: where it stands, what comes next, logging moves, its curve, jars and ledger. */
+import { useState } from 'react'
+import { useTranslation } from 'react-i18next'
+import { Link } from 'wouter'
+import type { BatchPage } from '../../../shared/schemas/cellar.ts'
+import { useRead } from '../../app/queries.ts'
+import type { TimeAxisKind } from '../../charts/time-labels.ts'
+import { Button } from '../../parts/button/button.tsx'
+import { CautionNote } from '../../parts/cautions/caution-note.tsx'
+import { FailureNote } from '../../parts/failure/failure-note.tsx'
+import { ReadState } from '../../parts/failure/read-state.tsx'
+import { useJars } from '../../parts/names/use-names.ts'
+import { Empty, Page, Section } from '../../parts/page/page.tsx'
+import { CurveSection } from './curve/curve-section.tsx'
+import { Answer } from './head/answer.tsx'
+import { EditBatchDialog } from './head/edit-batch-dialog.tsx'
+import { Lead } from './head/lead.tsx'
+import { useNextWords } from './head/use-next-words.ts'
+import { LedgerSection } from './ledger/ledger-section.tsx'
+import { kindOfAction } from './log/kinds.ts'
+import { LogPanel } from './log/log-panel.tsx'
+import { TimelineSection } from './timeline/timeline-section.tsx'
+import { useLog } from './use-log.ts'
+import { YieldSection } from './yield-section.tsx'
+import styles from './batch-screen.module.css'
+
+export function BatchScreen({ batchId }: { batchId: string }) {
+  const { t } = useTranslation()
+  const page = useRead('batches.page', { batchId })
+  if (page.data) return <Shown page={page.data} />
+  return (
+    <Page title={t('shell.screens.batches')} before={<Back />}>
+      <ReadState query={page}>{() => null}</ReadState>
+    </Page>
+  )
+}
+
+const Back = () => {
+  const { t } = useTranslation()
+  return <Link href="/batches">{t('batch.back')}</Link>
+}
+
+function Shown({ page }: { page: BatchPage }) {
+  const { t } = useTranslation()
+  const { summary } = page
+  const { batch, next } = summary
+  const log = useLog(batch.id)
+  const [isEditing, setIsEditing] = useState(false)
+  const [axis, setAxis] = useState<TimeAxisKind>('days')
+  const nextKind = kindOfAction[next.action]
+  const nextWords = useNextWords()(next)
+  return (
+    <Page
+      title={batch.name}
+      before={<Back />}
+      lead={<Lead summary={summary} />}
+      actions={
+        <div className={styles.next}>
+          <div className={styles.buttons}>
+            <Button kind="quiet" onPress={() => setIsEditing(true)}>
+              {t('batch.edit')}
+            </Button>
+            {nextKind && (
+              <Button kind="primary" onPress={() => log.openForm(nextKind)}>
+                {t(`codes.action.${next.action}`)}
+              </Button>
+            )}
+          </div>
+          {nextWords && <p className={styles.due}>{nextWords}</p>}
+        </div>
+      }
+    >
+      <Answer summary={summary} />
+      <Cautions page={page} />
+      <LogPanel
+        summary={summary}
+        open={log.open}
+        onOpen={log.openForm}
+        onRecorded={log.recorded}
+        told={log.told?.words}
+        onUndo={log.told?.canUndo ? log.undoLast : undefined}
+        focusRef={log.focusRef}
+      />
+      <FailureNote error={log.undoError} />
+      {page.steps.length === 0 ? (
+        <Section title={t('batch.ledger.title')}>
+          <Empty
+            action={
+              <Button onPress={() => log.openForm('charge')}>{t('codes.move.charge')}</Button>
+            }
+          >
+            {t('batch.ledger.empty')}
+          </Empty>
+        </Section>
+      ) : (
+        <>
+          <CurveSection batchId={batch.id} axis={axis} onAxis={setAxis} />
+          <TimelineSection page={page} axis={axis} />
+          <LedgerSection page={page} onUndo={log.undoLast} />
+          <YieldSection page={page} />
+        </>
+      )}
+      {isEditing && <EditBatchDialog batch={batch} onClose={() => setIsEditing(false)} />}
+    </Page>
+  )
+}
+
+function Cautions({ page: { cautions } }: { page: BatchPage }) {
+  const { t } = useTranslation()
+  const jars = useJars()
+  if (cautions.length === 0) return null
+  return (
+    <ul className={styles.cautions} aria-label={t('batch.cautions')}>
+      {cautions.map((caution) => (
+        <li key={`${caution.code} ${caution.jarId} ${caution.fruitId}`}>
+          <CautionNote caution={caution} place={jars.get(caution.jarId ?? '')?.jar.name} />
+        </li>
+      ))}
+    </ul>
+  )
+}

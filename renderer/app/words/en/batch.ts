@@ -96,6 +96,7 @@ const shown = {
 
 export const batch = {
   back: 'Batches',
+  done,
   standing,
   begun: 'begun {{day}}, {{age}} ago',
   begunToday: 'begun today',

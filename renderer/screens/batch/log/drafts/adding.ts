@@ -47,7 +47,7 @@ export function startAdding(kind: AddingKind, context: LogContext): AddingDraft 
   const [lot] = lotsOf(context, goodsFor[kind])
   return {
     kind,
-    at: context.nowIso,
+    at: context.now(),
     note: '',
     jarIds: usualJars(kind, context),
     lotId: lot?.id,
@@ -62,7 +62,7 @@ export function startAdding(kind: AddingKind, context: LogContext): AddingDraft 
 
 export const startWater = (context: LogContext): WaterDraft => ({
   kind: 'pourWater',
-  at: context.nowIso,
+  at: context.now(),
   note: '',
   jarIds: usualJars('pourWater', context),
   amount: undefined,
@@ -73,6 +73,8 @@ export const startWater = (context: LogContext): WaterDraft => ({
 function usualJars(kind: AddingKind | 'pourWater', context: LogContext): string[] {
   const own = ownJars(context)
   const onFruit = own.filter(hasFruit)
+  const named = own.filter(({ jar }) => context.next.jarIds.includes(jar.id))
+  if (kind === 'coverWithSugar' && named.some(hasFruit)) return jarIdsOf(named.filter(hasFruit))
   if (kind === 'coverWithSugar') return jarIdsOf(onFruit)
   return jarIdsOf(onFruit.length > 0 ? onFruit : own)
 }

@@ -32,7 +32,7 @@ export function startBottling(context: LogContext): BottlingDraft {
   const from = withLiquid.find((standing) => !hasFruit(standing)) ?? withLiquid[0]
   return {
     kind: 'bottle',
-    at: context.nowIso,
+    at: context.now(),
     note: '',
     fromJarId: from?.jar.id,
     bottleLotId: context.newId(),
@@ -71,10 +71,10 @@ export const bottlingOfMove = (move: MoveOf<'bottle'>): BottlingDraft => ({
 
 export const startBottlesOut = (
   kind: BottlesOutDraft['kind'],
-  { nowIso, bottleLots }: LogContext,
+  { now, bottleLots }: LogContext,
 ): BottlesOutDraft => ({
   kind,
-  at: nowIso,
+  at: now(),
   note: '',
   bottleLotId: bottleLots.find(({ count }) => count > 0)?.id,
   count: 1,

@@ -28,7 +28,7 @@ export function startFiltering(context: LogContext): FilteringDraft {
   const to = from && (fittingJar(context, freeMl(from), [from.jar.id]) ?? from)
   return {
     kind: 'filter',
-    at: context.nowIso,
+    at: context.now(),
     note: '',
     fromJarId,
     toJarId: to?.jar.id,

@@ -21,7 +21,7 @@ export interface LogContext {
   /** The batch's own. */
   readonly bottleLots: readonly BottleLot[]
   readonly next: NextStep
-  readonly nowIso: string
+  readonly now: () => string
   readonly newId: () => string
 }
 

@@ -41,7 +41,7 @@ export function startMarrying(context: LogContext): MarryingDraft {
       (standing.contents?.fillMl ?? 0) + wholeMl - freeMl(standing),
   )
   const toJarId = (fittingJar(context, wholeMl, jarIds) ?? roomy)?.jar.id
-  return { kind: 'marry', at: context.nowIso, note: '', jarIds, volumeMlByJar: {}, toJarId }
+  return { kind: 'marry', at: context.now(), note: '', jarIds, volumeMlByJar: {}, toJarId }
 }
 
 export function marryingMoves(draft: MarryingDraft, batchId: string): Outcome<Move> {

@@ -43,7 +43,7 @@ function startMending(context: LogContext): MendingDraft {
   const spent = own.find((standing) => hasFruit(standing) && freeMl(standing) < 1)
   const bottles = context.bottleLots.find(({ count }) => count > 0) ?? context.bottleLots[0]
   return {
-    at: context.nowIso,
+    at: context.now(),
     note: '',
     subject: own.length === 0 && bottles ? 'bottles' : 'jar',
     jarId: (spent ?? own[0])?.jar.id,

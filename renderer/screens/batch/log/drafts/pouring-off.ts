@@ -40,7 +40,7 @@ export function startPouringOff(
     0,
   )
   const toJarId = fittingJar(context, volumeMl, fromJarIds)?.jar.id
-  return { kind, at: context.nowIso, note: '', fromJarIds, toJarId, volumeMl: undefined }
+  return { kind, at: context.now(), note: '', fromJarIds, toJarId, volumeMl: undefined }
 }
 
 /** Pressing may give all that the fruit holds: the vessel should be big enough for that. */

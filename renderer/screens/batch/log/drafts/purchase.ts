@@ -40,9 +40,9 @@ export const emptyPurchase = (goodsKind: Goods['kind'], lotId: string): Purchase
   priceMinor: undefined,
 })
 
-export const startBuying = ({ nowIso, newId }: LogContext): BuyDraft => ({
+export const startBuying = ({ now, newId }: LogContext): BuyDraft => ({
   kind: 'buy',
-  at: nowIso,
+  at: now(),
   note: '',
   purchase: emptyPurchase('fruit', newId()),
 })

@@ -54,7 +54,7 @@ const nothingShown: ShownNumbers = {
 
 export const startReading = (context: LogContext): ReadingDraft => ({
   kind: 'read',
-  at: context.nowIso,
+  at: context.now(),
   note: '',
   jarId: (ownJars(context).find(hasLiquid) ?? ownJars(context)[0])?.jar.id,
   instrument: 'hydrometer',

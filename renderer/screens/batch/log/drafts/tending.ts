@@ -22,7 +22,7 @@ export interface RemarkDraft extends DraftHead {
 export function startTending(kind: TendingDraft['kind'], context: LogContext): TendingDraft {
   const own = ownJars(context)
   const jarIds = jarIdsOf(kind === 'crush' ? own.filter(hasFruit) : own)
-  return { kind, at: context.nowIso, note: '', jarIds }
+  return { kind, at: context.now(), note: '', jarIds }
 }
 
 export function tendingMoves(
@@ -39,9 +39,9 @@ export const tendingOfMove = (move: MoveOf<'stir' | 'crush'>): TendingDraft => (
   jarIds: [move.jarId],
 })
 
-export const startRemark = ({ nowIso }: LogContext): RemarkDraft => ({
+export const startRemark = ({ now }: LogContext): RemarkDraft => ({
   kind: 'remark',
-  at: nowIso,
+  at: now(),
   note: '',
 })
 

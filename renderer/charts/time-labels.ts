@@ -1,0 +1,41 @@
+/** Ticks of a time axis with their words: days since the start, or dates of the calendar. */
+import { dateTicks, dayTicks, msPerDay, type TimeDomain } from './time-axis.ts'
+
+export type TimeAxisKind = 'days' | 'dates'
+
+export interface TimeTick {
+  readonly atMs: number
+  readonly label: string
+}
+
+export interface AxisWords {
+  readonly locale: string
+  /** "Day 12"; a quarter of a day where days are too coarse. */
+  readonly day: (day: number) => string
+}
+
+export function timeTicks(
+  kind: TimeAxisKind,
+  domain: TimeDomain,
+  most: number,
+  words: AxisWords,
+): TimeTick[] {
+  if (kind === 'days')
+    return dayTicks(domain, most).map((atMs) => ({
+      atMs,
+      label: words.day((atMs - domain.fromMs) / msPerDay),
+    }))
+  const { ticks, precision } = dateTicks(domain, most)
+  const format = new Intl.DateTimeFormat(words.locale, formats[precision])
+  const withYear = new Intl.DateTimeFormat(words.locale, { month: 'short', year: 'numeric' })
+  return ticks.map((atMs) => {
+    const isNewYear = precision === 'month' && new Date(atMs).getMonth() === 0
+    return { atMs, label: (isNewYear ? withYear : format).format(atMs) }
+  })
+}
+
+const formats = {
+  day: { day: 'numeric', month: 'short' },
+  month: { month: 'short' },
+  year: { year: 'numeric' },
+} as const satisfies Record<string, Intl.DateTimeFormatOptions>

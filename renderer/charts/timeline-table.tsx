@@ -1,0 +1,79 @@
+/** The jar timeline as a table. */
+import { useTranslation } from 'react-i18next'
+import { useSettings } from '../app/settings.tsx'
+import { Strength, Sugar } from '../parts/quantity/composition.tsx'
+import { Quantity } from '../parts/quantity/quantity.tsx'
+import { Table } from '../parts/table/table.tsx'
+import { formatSpan } from '../parts/time/format-time.ts'
+import { useTimes } from '../parts/time/use-times.ts'
+import type { Timeline, TimelineBar } from './timeline-rows.ts'
+
+type Row = TimelineBar & { jarId: string }
+
+export interface TimelineTableProps {
+  timeline: Timeline
+  jarName: (jarId: string) => string
+}
+
+export function TimelineTable({ timeline, jarName }: TimelineTableProps) {
+  const { t } = useTranslation()
+  const { locale } = useSettings()
+  const times = useTimes()
+  const iso = (atMs: number) => new Date(atMs).toISOString()
+  const rows = timeline.rows.flatMap(({ jarId, bars }) => bars.map((bar) => ({ ...bar, jarId })))
+  return (
+    <Table<Row>
+      caption={t('batch.timeline.caption')}
+      rows={rows}
+      rowKey={({ jarId, fromMs }) => `${jarId} ${fromMs}`}
+      columns={[
+        {
+          key: 'vessel',
+          header: t('batch.timeline.vessel'),
+          isRowHeader: true,
+          cell: ({ jarId }) => jarName(jarId),
+        },
+        {
+          key: 'stage',
+          header: t('batch.timeline.stage'),
+          cell: ({ stage }) => t(`codes.stage.${stage}`),
+        },
+        {
+          key: 'from',
+          header: t('batch.timeline.from'),
+          cell: ({ fromMs }) => times.moment(iso(fromMs)),
+        },
+        {
+          key: 'to',
+          header: t('batch.timeline.to'),
+          cell: ({ toMs, isOpen }) =>
+            isOpen ? t('batch.timeline.stillThere') : times.moment(iso(toMs)),
+        },
+        {
+          key: 'span',
+          header: t('batch.timeline.howLong'),
+          cell: ({ fromMs, toMs }) => formatSpan(iso(fromMs), new Date(toMs), locale),
+        },
+        {
+          key: 'strength',
+          header: t('batch.curve.strength'),
+          align: 'end',
+          cell: ({ contents: { liquid } }) => liquid && <Strength pctVol={liquid.strengthPctVol} />,
+        },
+        {
+          key: 'sugar',
+          header: t('batch.curve.sugar'),
+          align: 'end',
+          cell: ({ contents: { liquid } }) => liquid && <Sugar gPerL={liquid.sugarGPerL} />,
+        },
+        {
+          key: 'volume',
+          header: t('batch.curve.volume'),
+          align: 'end',
+          cell: ({ contents: { liquid } }) =>
+            liquid && <Quantity value={liquid.volumeMl} dimension="volume" />,
+        },
+      ]}
+    />
+  )
+}

@@ -1,0 +1,32 @@
+/** A bar of the jar timeline in a sentence: which vessel, what stage, how long, what stood in it. */
+import { useTranslation } from 'react-i18next'
+import { useSettings } from '../app/settings.tsx'
+import { useQuantities } from '../parts/quantity/use-quantities.ts'
+import { formatSpan } from '../parts/time/format-time.ts'
+import { useTimes } from '../parts/time/use-times.ts'
+import type { TimelineBar } from './timeline-rows.ts'
+
+export function useBarWords(): (jarName: string, bar: TimelineBar) => string {
+  const { t } = useTranslation()
+  const { locale } = useSettings()
+  const { text } = useQuantities()
+  const times = useTimes()
+  return (jarName, { stage, fromMs, toMs, isOpen, contents: { liquid } }) => {
+    const from = new Date(fromMs).toISOString()
+    const contents = liquid
+      ? t('batch.timeline.contents', {
+          volume: text(liquid.volumeMl, 'volume'),
+          strength: text(liquid.strengthPctVol, 'strength'),
+          sugar: text(liquid.sugarGPerL, 'sugar'),
+        })
+      : t('batch.timeline.noLiquid')
+    return t(isOpen ? 'batch.timeline.barOpen' : 'batch.timeline.bar', {
+      jar: jarName,
+      stage: t(`codes.stage.${stage}`),
+      from: times.day(from),
+      to: times.day(new Date(toMs).toISOString()),
+      span: formatSpan(from, new Date(toMs), locale),
+      contents,
+    })
+  }
+}

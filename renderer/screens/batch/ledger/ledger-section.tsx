@@ -1,0 +1,88 @@
+/** The batch's ledger: every move with the composition right after it. */
+import { useState } from 'react'
+import { useTranslation } from 'react-i18next'
+import type { BatchPage, LedgerStep } from '../../../../shared/schemas/cellar.ts'
+import { Button } from '../../../parts/button/button.tsx'
+import { Segments } from '../../../parts/fields/segments.tsx'
+import { Section } from '../../../parts/page/page.tsx'
+import { useLogContext } from '../log/use-log-context.ts'
+import { AmendDialog } from './amend-dialog.tsx'
+import { HistoryDialog } from './history-dialog.tsx'
+import { LedgerRow } from './ledger-row.tsx'
+import { inOrder, type LedgerOrder } from './ledger-rows.ts'
+import type { StepChange } from './step-menu.tsx'
+import { StrikeDialog } from './strike-dialog.tsx'
+import styles from './ledger.module.css'
+
+interface LedgerSectionProps {
+  page: BatchPage
+  onUndo: () => void
+}
+
+export function LedgerSection({ page: { summary, steps }, onUndo }: LedgerSectionProps) {
+  const { t } = useTranslation()
+  const context = useLogContext(summary)
+  const [order, setOrder] = useState<LedgerOrder>('newest')
+  const [changing, setChanging] = useState<{ step: LedgerStep; change: StepChange }>()
+  const close = () => setChanging(undefined)
+  const recorded = changing?.step.recorded
+  return (
+    <Section
+      title={t('batch.ledger.title')}
+      actions={
+        <div className={styles.order}>
+          <Segments
+            label={t('batch.ledger.order')}
+            isLabelHidden
+            value={order}
+            onChange={setOrder}
+            choices={(['newest', 'oldest'] as const).map((value) => ({
+              value,
+              label: t(`batch.ledger.${value}`),
+            }))}
+          />
+          <Button onPress={onUndo}>{t('batch.log.undoLast')}</Button>
+        </div>
+      }
+    >
+      <div className={styles.frame}>
+        <table className={styles.table}>
+          <caption className="visually-hidden">{t('batch.ledger.caption')}</caption>
+          <thead>
+            <tr>
+              <th scope="col">{t('batch.ledger.when')}</th>
+              <th scope="col">{t('batch.ledger.what')}</th>
+              <th scope="col">{t('batch.ledger.after')}</th>
+              <th scope="col">
+                <span className="visually-hidden">{t('batch.ledger.actions')}</span>
+              </th>
+            </tr>
+          </thead>
+          <tbody>
+            {inOrder(steps, order).map((step) => (
+              <LedgerRow
+                key={step.recorded.id}
+                step={step}
+                onChange={(change) => setChanging({ step, change })}
+              />
+            ))}
+          </tbody>
+        </table>
+      </div>
+      {recorded && context && changing.change === 'amend' && (
+        <AmendDialog
+          recorded={recorded}
+          context={context}
+          colour={summary.batch.colour}
+          onClose={close}
+        />
+      )}
+      {recorded && changing.change === 'strike' && (
+        <StrikeDialog recorded={recorded} onClose={close} />
+      )}
+      {recorded && changing.change === 'history' && (
+        <HistoryDialog moveId={recorded.id} onClose={close} />
+      )}
+    </Section>
+  )
+}

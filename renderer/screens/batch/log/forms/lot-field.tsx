@@ -1,0 +1,49 @@
+/** A choice of what stands in the pantry, each with what is left of it. */
+import { useTranslation } from 'react-i18next'
+import type { PantryLot } from '../../../../../shared/schemas/cellar.ts'
+import { ChoiceField } from '../../../../parts/fields/choice-field.tsx'
+import { useGoodsName } from '../../../../parts/names/use-names.ts'
+import { useQuantities } from '../../../../parts/quantity/use-quantities.ts'
+import { leftIn } from '../drafts/log-context.ts'
+
+/** Stands for a purchase among the lots; no lot can have this id. */
+export const justBought = 'just bought'
+
+interface LotFieldProps {
+  label: string
+  lots: readonly PantryLot[]
+  value: string | undefined
+  onChange: (lotId: string) => void
+  takesPurchase?: boolean
+  problem?: string | undefined
+}
+
+export function LotField({
+  label,
+  lots,
+  value,
+  onChange,
+  takesPurchase = false,
+  problem,
+}: LotFieldProps) {
+  const { t } = useTranslation()
+  const goodsName = useGoodsName()
+  const { text } = useQuantities()
+  const choices = lots.map((lot) => ({
+    value: lot.id,
+    label: t('batch.form.left', {
+      what: goodsName(lot.goods),
+      left: text(leftIn(lot), lot.goods.kind === 'spirit' ? 'volume' : 'mass'),
+    }),
+  }))
+  const purchase = { value: justBought, label: t('batch.form.justBought') }
+  return (
+    <ChoiceField
+      label={label}
+      value={value ?? ''}
+      onChange={onChange}
+      choices={takesPurchase ? [...choices, purchase] : choices}
+      problem={problem}
+    />
+  )
+}

@@ -1,0 +1,113 @@
+/** What was bought: its kind, strength or fruit, how much, for how much. */
+import { useMemo } from 'react'
+import { useTranslation } from 'react-i18next'
+import { useSettings } from '../../../../app/settings.tsx'
+import { ChoiceField } from '../../../../parts/fields/choice-field.tsx'
+import { TextInput } from '../../../../parts/fields/text-input.tsx'
+import { useFruitName, useFruits } from '../../../../parts/names/use-names.ts'
+import { QuantityField } from '../../../../parts/quantity/quantity-field.tsx'
+import type { Problem } from '../drafts/draft-basics.ts'
+import type { Purchase } from '../drafts/purchase.ts'
+import { useProblemWords } from './form-basics.ts'
+
+interface PurchaseFieldsProps {
+  purchase: Purchase
+  onChange: (purchase: Purchase) => void
+  problems: readonly Problem[]
+  /** True when the amount may be left out: just what the move uses is bought. */
+  isAmountOptional?: boolean
+}
+
+export function PurchaseFields(props: PurchaseFieldsProps) {
+  const { purchase, onChange, problems, isAmountOptional = false } = props
+  const { t } = useTranslation()
+  const problemWords = useProblemWords(problems)
+  const change = (part: Partial<Purchase>) => onChange({ ...purchase, ...part })
+  return (
+    <>
+      {purchase.goodsKind === 'fruit' && (
+        <FruitChoice
+          value={purchase.fruitId}
+          onChange={(fruitId) => change({ fruitId })}
+          problem={problemWords('purchase.fruitId')}
+        />
+      )}
+      {purchase.goodsKind === 'spirit' && (
+        <QuantityField
+          label={t('batch.buy.strength')}
+          dimension="strength"
+          range={{ min: 0.1, max: 97.2 }}
+          value={purchase.strengthPctVol}
+          onChange={(strengthPctVol) => change({ strengthPctVol })}
+          isRequired
+          showsProblem={problems.length > 0}
+          problem={problemWords('purchase.strengthPctVol')}
+        />
+      )}
+      {purchase.goodsKind === 'sweetener' && (
+        <ChoiceField
+          label={t('batch.buy.sweetener')}
+          value={purchase.sweetenerId}
+          onChange={(sweetenerId) => change({ sweetenerId })}
+          choices={(['sugar', 'honey'] as const).map((value) => ({
+            value,
+            label: t(`batch.buy.sweeteners.${value}`),
+          }))}
+        />
+      )}
+      <QuantityField
+        label={t('batch.buy.amount')}
+        dimension={purchase.goodsKind === 'spirit' ? 'volume' : 'mass'}
+        value={purchase.amount}
+        onChange={(amount) => change({ amount })}
+        isRequired={!isAmountOptional}
+        showsProblem={problems.length > 0}
+        problem={problemWords('purchase.amount')}
+        description={isAmountOptional ? t('batch.buy.amountHint') : undefined}
+      />
+      <QuantityField
+        label={t('batch.buy.price')}
+        dimension="money"
+        value={purchase.priceMinor}
+        onChange={(price) =>
+          change({ priceMinor: price === undefined ? undefined : Math.round(price) })
+        }
+      />
+      <TextInput
+        label={t('batch.buy.name')}
+        value={purchase.name}
+        onChange={(name) => change({ name })}
+      />
+    </>
+  )
+}
+
+interface FruitChoiceProps {
+  value: string | undefined
+  onChange: (fruitId: string) => void
+  problem: string | undefined
+}
+
+function FruitChoice({ value, onChange, problem }: FruitChoiceProps) {
+  const { t } = useTranslation()
+  const { locale } = useSettings()
+  const fruits = useFruits()
+  const fruitName = useFruitName()
+  const choices = useMemo(
+    () =>
+      [...fruits.values()]
+        .map((fruit) => ({ value: fruit.id, label: fruitName(fruit) }))
+        .sort((a, b) => a.label.localeCompare(b.label, locale)),
+    [fruits, fruitName, locale],
+  )
+  return (
+    <ChoiceField
+      label={t('batch.buy.fruit')}
+      value={value ?? ''}
+      onChange={onChange}
+      choices={choices}
+      placeholder={t('batch.buy.chooseFruit')}
+      problem={problem}
+    />
+  )
+}

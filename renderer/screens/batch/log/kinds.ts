@@ -1,0 +1,106 @@
+/** Which moves are likely now, which are possible, and which a maker seldom makes. */
+import type { BatchSummary, NextStep } from '../../../../shared/schemas/cellar.ts'
+import type { MoveKind } from '../../../../shared/schemas/moves.ts'
+
+/** The move by which each next step is done. */
+export const kindOfAction = {
+  charge: 'charge',
+  addSpirit: 'pourSpirit',
+  drawOff: 'drawOff',
+  coverWithSugar: 'coverWithSugar',
+  pourOffSugarDraw: 'drawOff',
+  marry: 'marry',
+  filter: 'filter',
+  bottle: 'bottle',
+  taste: 'drawBottle',
+  none: undefined,
+} as const satisfies Record<NextStep['action'], MoveKind | undefined>
+
+/** What belongs to each stage, likeliest first. */
+const usual = {
+  empty: ['charge'],
+  layered: ['pourSpirit', 'sugar', 'charge', 'pourWater'],
+  steeping: ['drawOff', 'stir', 'read', 'pourSpirit', 'pourWater', 'sugar'],
+  drawnOff: ['crush', 'coverWithSugar', 'press', 'marry', 'filter'],
+  sugarDraw: ['drawOff', 'stir', 'press', 'sugar'],
+  pressed: ['marry', 'discard', 'filter', 'read'],
+  married: ['filter', 'read', 'pourWater', 'sugar', 'bottle'],
+  filtered: ['bottle', 'read', 'filter', 'pourWater', 'sugar'],
+  resting: ['drawBottle', 'give', 'remark'],
+  finished: ['remark'],
+} as const satisfies Record<BatchSummary['stage'], readonly MoveKind[]>
+
+/** Work in the jars, in the order of the trade. */
+const work = [
+  'charge',
+  'sugar',
+  'pourSpirit',
+  'pourWater',
+  'stir',
+  'read',
+  'drawOff',
+  'press',
+  'crush',
+  'coverWithSugar',
+  'marry',
+  'filter',
+  'bottle',
+] as const satisfies readonly MoveKind[]
+
+/** What keeps the book rather than the jars. */
+const book = [
+  'buy',
+  'drawBottle',
+  'give',
+  'discard',
+  'correct',
+  'remark',
+] as const satisfies readonly MoveKind[]
+
+export interface KindGroups {
+  /** Shown first, the next step at the head. */
+  readonly likely: readonly MoveKind[]
+  readonly work: readonly MoveKind[]
+  readonly book: readonly MoveKind[]
+}
+
+export function kindGroups(
+  summary: Pick<BatchSummary, 'stage' | 'next' | 'jars' | 'bottleLots'>,
+): KindGroups {
+  const next = kindOfAction[summary.next.action]
+  const likely = [...new Set<MoveKind>([...(next ? [next] : []), ...usual[summary.stage]])].filter(
+    (kind) => isPossible(kind, summary),
+  )
+  const rest = (kinds: readonly MoveKind[]) => kinds.filter((kind) => !likely.includes(kind))
+  return { likely, work: rest(work), book: rest(book) }
+}
+
+/** Whether what stands in the jars now has what the move needs. */
+function isPossible(
+  kind: MoveKind,
+  { jars, bottleLots }: Pick<BatchSummary, 'jars' | 'bottleLots'>,
+): boolean {
+  const hasFruit = jars.some((jar) => jar.fruits.length > 0)
+  const withLiquid = jars.filter((jar) => jar.liquid !== undefined).length
+  switch (kind) {
+    case 'crush':
+    case 'coverWithSugar':
+    case 'press':
+      return hasFruit
+    case 'drawOff':
+    case 'filter':
+    case 'bottle':
+    case 'read':
+      return withLiquid > 0
+    case 'marry':
+      return withLiquid > 1
+    case 'stir':
+    case 'discard':
+      return jars.length > 0
+    case 'drawBottle':
+    case 'give':
+      return bottleLots.some(({ count }) => count > 0)
+    default:
+      return true
+  }
+}

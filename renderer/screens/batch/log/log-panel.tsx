@@ -1,0 +1,77 @@
+/** Logging a move: the kinds, the form of the chosen one, and what was recorded last with its undo. */
+import { useTranslation } from 'react-i18next'
+import type { BatchSummary } from '../../../../shared/schemas/cellar.ts'
+import type { Move, MoveKind } from '../../../../shared/schemas/moves.ts'
+import { Button } from '../../../parts/button/button.tsx'
+import { KindPicker } from './kind-picker.tsx'
+import { kindGroups } from './kinds.ts'
+import { RecordForm } from './record-form.tsx'
+import { useLogContext } from './use-log-context.ts'
+import styles from './log-panel.module.css'
+
+export interface LogPanelProps {
+  summary: BatchSummary
+  open: OpenForm | undefined
+  onOpen: (kind: MoveKind | undefined) => void
+  onRecorded: (moves: readonly Move[]) => void
+  /** What was recorded or taken back last; read out when it changes. */
+  told: string | undefined
+  /** Absent where there is nothing to take back just now. */
+  onUndo?: (() => void) | undefined
+  focusRef: { current: HTMLButtonElement | null }
+}
+
+export interface OpenForm {
+  readonly kind: MoveKind
+  /** Counts the forms opened, so that the same kind opens afresh. */
+  readonly serial: number
+}
+
+export function LogPanel(props: LogPanelProps) {
+  const { summary, open, onOpen, onRecorded, told, onUndo, focusRef } = props
+  const { t } = useTranslation()
+  const context = useLogContext(summary)
+  return (
+    <section className={styles.panel} aria-label={t('batch.log.title')}>
+      <div className={styles.head}>
+        <h2>{t('batch.log.title')}</h2>
+        <p className={styles.hint}>
+          <Hint />
+        </p>
+      </div>
+      <KindPicker
+        groups={kindGroups(summary)}
+        chosen={open?.kind}
+        onChoose={onOpen}
+        firstRef={focusRef}
+      />
+      <div className={styles.told}>
+        <p role="status">{told}</p>
+        {told !== undefined && onUndo && <Button onPress={onUndo}>{t('batch.log.undo')}</Button>}
+      </div>
+      {open && context && (
+        <RecordForm
+          key={open.serial}
+          kind={open.kind}
+          context={context}
+          colour={summary.batch.colour}
+          onRecorded={onRecorded}
+          onLeave={() => onOpen(undefined)}
+        />
+      )}
+    </section>
+  )
+}
+
+/** The sentence about the keyboard, with the key drawn as one. */
+function Hint() {
+  const { t } = useTranslation()
+  const [before, after] = t('batch.log.hint', { key: '\n' }).split('\n')
+  return (
+    <>
+      {before}
+      <kbd className={styles.key}>L</kbd>
+      {after}
+    </>
+  )
+}

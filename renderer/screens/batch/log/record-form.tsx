@@ -1,0 +1,90 @@
+/** One kind of move being logged: its form, and beside it the jars as they will be. */
+import { useEffect, useRef, useState } from 'react'
+import { useTranslation } from 'react-i18next'
+import type { Move, MoveKind } from '../../../../shared/schemas/moves.ts'
+import { newId } from '../../../app/new-id.ts'
+import { useWrite } from '../../../app/queries.ts'
+import { Button } from '../../../parts/button/button.tsx'
+import { FailureNote } from '../../../parts/failure/failure-note.tsx'
+import { startDraft } from './drafts/draft.ts'
+import type { LogContext } from './drafts/log-context.ts'
+import { DraftForm } from './forms/draft-form.tsx'
+import { PreviewPane } from './preview-pane.tsx'
+import { useDraft } from './use-draft.ts'
+import { useRecordPreview } from './use-preview.ts'
+import styles from './record-form.module.css'
+
+interface RecordFormProps {
+  kind: MoveKind
+  context: LogContext
+  colour: string
+  onRecorded: (moves: readonly Move[]) => void
+  onLeave: () => void
+}
+
+export function RecordForm({ kind, context, colour, onRecorded, onLeave }: RecordFormProps) {
+  const { t } = useTranslation()
+  const inHand = useDraft(() => startDraft(kind, context), context)
+  const previewed = useRecordPreview(inHand.moves)
+  const record = useWrite('moves.record')
+  // One key as long as the form is open: pressing Enter twice records once.
+  const [key] = useState(newId)
+  const form = useRef<HTMLFormElement>(null)
+  useFocusInside(form)
+
+  function submit() {
+    const moves = inHand.attempt()
+    if (!moves || record.isPending) return
+    record.mutate({ key, moves: [...moves] }, { onSuccess: () => onRecorded(moves) })
+  }
+
+  return (
+    <form
+      ref={form}
+      className={styles.columns}
+      aria-label={t(`codes.move.${kind}`)}
+      noValidate
+      onSubmit={(event) => {
+        event.preventDefault()
+        submit()
+      }}
+      onKeyDown={(event) => {
+        if (event.key === 'Escape') onLeave()
+      }}
+    >
+      <div className={styles.fields}>
+        <h3>{t(`codes.move.${kind}`)}</h3>
+        <DraftForm
+          draft={inHand.draft}
+          onChange={inHand.setDraft}
+          context={context}
+          problems={inHand.problems}
+          isAmending={false}
+        />
+        <FailureNote error={record.error} />
+        <div className={styles.actions}>
+          <Button kind="primary" type="submit" isBusy={record.isPending}>
+            {t('batch.log.record')}
+          </Button>
+          <Button kind="quiet" onPress={onLeave}>
+            {t('batch.log.leave')}
+          </Button>
+        </div>
+      </div>
+      <PreviewPane
+        previewed={previewed}
+        draft={inHand.draft}
+        onMend={inHand.setDraft}
+        colour={colour}
+      />
+    </form>
+  )
+}
+
+/** Puts the focus into the form, unless one of its fields has taken it already. */
+function useFocusInside(form: { readonly current: HTMLFormElement | null }) {
+  useEffect(() => {
+    if (form.current?.contains(document.activeElement)) return
+    form.current?.querySelector<HTMLElement>('input, select, textarea')?.focus()
+  }, [form])
+}

@@ -1,0 +1,190 @@
+/** A move in the past tense, as its maker would tell it. */
+import { useTranslation } from 'react-i18next'
+import type { Move, MoveOf } from '../../../shared/schemas/moves.ts'
+import type { Reading } from '../../../shared/schemas/readings.ts'
+import { useRead } from '../../app/queries.ts'
+import { useSettings } from '../../app/settings.tsx'
+import { useGoodsName, useJars } from '../../parts/names/use-names.ts'
+import type { Dimension } from '../../parts/quantity/units.ts'
+import { useQuantities } from '../../parts/quantity/use-quantities.ts'
+
+export type MoveWords = (move: Move) => string
+
+export function useMoveWords(): MoveWords {
+  const { t } = useTranslation()
+  const { locale } = useSettings()
+  const { text } = useQuantities()
+  const jars = useJars()
+  const goodsName = useGoodsName()
+  const pantry = useRead('pantry.list', {}).data
+  const bottleLots = useRead('bottles.list', {}).data
+
+  const jar = (id: string) => jars.get(id)?.jar.name ?? t('parts.place.theJar')
+  const goods = (lotId: string) => {
+    const lot = pantry?.find(({ id }) => id === lotId)
+    return lot ? goodsName(lot.goods) : t('parts.place.thePantryLot')
+  }
+  const bottles = (id: string) =>
+    bottleLots?.find((lot) => lot.id === id)?.name ?? t('parts.place.theBottles')
+  const list = (parts: readonly string[]) =>
+    new Intl.ListFormat(locale, { type: 'conjunction' }).format(parts)
+  const optional = (value: number | undefined, dimension: Dimension) =>
+    value === undefined ? [] : [text(value, dimension)]
+
+  function buy({ goods: bought, massG, volumeMl, priceMinor }: MoveOf<'buy'>): string {
+    const amount = volumeMl === undefined ? text(massG ?? 0, 'mass') : text(volumeMl, 'volume')
+    const what = { amount, goods: goodsName(bought) }
+    return priceMinor === undefined
+      ? t('batch.done.buy', what)
+      : t('batch.done.buyFor', { ...what, price: text(priceMinor, 'money') })
+  }
+
+  function charge({ jarId, lotId, massG, refuseG, cut }: MoveOf<'charge'>): string {
+    const what = {
+      jar: jar(jarId),
+      amount: text(massG, 'mass'),
+      goods: goods(lotId),
+      cut: t(`codes.cut.${cut}`),
+    }
+    return refuseG
+      ? t('batch.done.chargeLessRefuse', { ...what, refuse: text(refuseG, 'mass') })
+      : t('batch.done.charge', what)
+  }
+
+  function pouringOff({ kind, fromJarId, toJarId, volumeMl }: MoveOf<'drawOff' | 'press'>): string {
+    const what = { from: jar(fromJarId), to: jar(toJarId) }
+    return volumeMl === undefined
+      ? t(`batch.done.${kind}All`, what)
+      : t(`batch.done.${kind}`, { ...what, amount: text(volumeMl, 'volume') })
+  }
+
+  function filter({ fromJarId, toJarId, medium, lossMl }: MoveOf<'filter'>): string {
+    const what = {
+      from: jar(fromJarId),
+      to: jar(toJarId),
+      medium: t(`codes.medium.${medium}`),
+    }
+    const said = t(fromJarId === toJarId ? 'batch.done.filterInPlace' : 'batch.done.filter', what)
+    return lossMl === undefined
+      ? said
+      : said + t('batch.done.filterLoss', { loss: text(lossMl, 'volume') })
+  }
+
+  function discard({ from }: MoveOf<'discard'>): string {
+    if ('jarId' in from) return t(`batch.done.discardJar.${from.part}`, { jar: jar(from.jarId) })
+    if ('bottleLotId' in from)
+      return t('batch.done.discardBottles', { count: from.count, name: bottles(from.bottleLotId) })
+    const amount = [...optional(from.massG, 'mass'), ...optional(from.volumeMl, 'volume')]
+    return amount.length === 0
+      ? t('batch.done.discardLotAll', { goods: goods(from.lotId) })
+      : t('batch.done.discardLot', { goods: goods(from.lotId), amount: amount.join(' ') })
+  }
+
+  function correct({ found }: MoveOf<'correct'>): string {
+    if ('bottleLotId' in found)
+      return t('batch.done.correctBottles', {
+        count: found.count,
+        name: bottles(found.bottleLotId),
+      })
+    if ('lotId' in found) {
+      const amount = [...optional(found.massG, 'mass'), ...optional(found.volumeMl, 'volume')]
+      return t('batch.done.correctLot', { goods: goods(found.lotId), amount: amount.join(' ') })
+    }
+    const parts = [
+      ...optional(found.volumeMl, 'volume'),
+      ...optional(found.strengthPctVol, 'strength'),
+      ...optional(found.sugarGPerL, 'sugar'),
+    ]
+    return t('batch.done.correctJar', { jar: jar(found.jarId), found: list(parts) })
+  }
+
+  function read({ jarId, reading }: MoveOf<'read'>): string {
+    const instrument = t(`codes.instrument.${reading.instrument}`).toLocaleLowerCase(locale)
+    const shown = list(shownBy(reading).map(([value, dimension]) => text(value, dimension)))
+    return t('batch.done.read', { jar: jar(jarId), instrument, shown })
+  }
+
+  return (move) => {
+    switch (move.kind) {
+      case 'buy':
+        return buy(move)
+      case 'charge':
+        return charge(move)
+      case 'sugar':
+      case 'coverWithSugar':
+        return t(`batch.done.${move.kind}`, {
+          jar: jar(move.jarId),
+          amount: text(move.massG, 'mass'),
+          goods: goods(move.lotId),
+        })
+      case 'pourSpirit':
+        return t('batch.done.pourSpirit', {
+          jar: jar(move.jarId),
+          amount: text(move.volumeMl, 'volume'),
+          goods: goods(move.lotId),
+        })
+      case 'pourWater':
+        return t('batch.done.pourWater', {
+          jar: jar(move.jarId),
+          amount: text(move.volumeMl, 'volume'),
+        })
+      case 'stir':
+      case 'crush':
+        return t(`batch.done.${move.kind}`, { jar: jar(move.jarId) })
+      case 'read':
+        return read(move)
+      case 'drawOff':
+      case 'press':
+        return pouringOff(move)
+      case 'marry':
+        return t('batch.done.marry', {
+          to: jar(move.toJarId),
+          parts: list(
+            move.parts.map(({ jarId, volumeMl }) =>
+              [...optional(volumeMl, 'volume'), jar(jarId)].join(' '),
+            ),
+          ),
+        })
+      case 'filter':
+        return filter(move)
+      case 'bottle':
+        return t('batch.done.bottle', {
+          count: move.count,
+          size: text(move.bottleSizeMl, 'volume'),
+          jar: jar(move.fromJarId),
+        })
+      case 'drawBottle':
+      case 'give':
+        return t(`batch.done.${move.kind}`, { count: move.count, name: bottles(move.bottleLotId) })
+      case 'discard':
+        return discard(move)
+      case 'correct':
+        return correct(move)
+      case 'remark':
+        return t('batch.done.remark')
+    }
+  }
+}
+
+function shownBy(reading: Reading): [number, Dimension][] {
+  switch (reading.instrument) {
+    case 'alcoholometer':
+      return [[reading.readingPctVol, 'strength']]
+    case 'hydrometer':
+      return [[reading.densityKgPerM3, 'density']]
+    case 'refractometer':
+      return [[reading.brix, 'brix']]
+    case 'hydrometerAndRefractometer':
+      return [
+        [reading.densityKgPerM3, 'density'],
+        [reading.brix, 'brix'],
+      ]
+    case 'boilOff':
+      return [
+        [reading.densityBeforeKgPerM3, 'density'],
+        [reading.densityAfterKgPerM3, 'density'],
+      ]
+    case 'measuringJug':
+      return [[reading.volumeMl, 'volume']]
+  }
+}
