@@ -15,12 +15,16 @@ export interface FormatContext {
   readonly currency?: string | undefined
   /** Shows in this unit, whatever the size. */
   readonly unit?: string | undefined
+  /** True for sizes as they are sold: a jar of 3 L, not of 3.00 L. */
+  readonly isNominal?: boolean | undefined
 }
 
 export interface FormattedQuantity {
   readonly number: string
   /** Empty for a count. */
   readonly unit: string
+  /** True for money where the locale writes the sign first. */
+  readonly isUnitFirst?: boolean
   /** Both, with a no-break space; for labels and sentences. */
   readonly text: string
 }
@@ -32,7 +36,8 @@ export function formatQuantity(
 ): FormattedQuantity {
   if (dimension === 'money') return formatMoney(value, context)
   const unit = shownUnit(value, dimension, context)
-  const digits = digitsOf(value, dimension, unit)
+  const usual = digitsOf(value, dimension, unit)
+  const digits = context.isNominal ? { ...usual, min: 0 } : usual
   const number = format(fromBase(unit, value), context.locale, digits)
   return { number, unit: unit.symbol, text: unit.symbol ? `${number}\u00a0${unit.symbol}` : number }
 }
@@ -59,7 +64,7 @@ function formatMoney(value: number, { locale, currency = 'EUR' }: FormatContext)
     fromBase(unit, value),
   )
   const number = text.replace(unit.symbol, '').trim()
-  return { number, unit: unit.symbol, text }
+  return { number, unit: unit.symbol, isUnitFirst: text.startsWith(unit.symbol), text }
 }
 
 function shownUnit(value: number, dimension: Dimension, context: FormatContext): Unit {

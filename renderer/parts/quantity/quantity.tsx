@@ -10,13 +10,16 @@ export interface QuantityProps {
   unit?: string
   /** Standard uncertainty in the same unit; shown after the number, quieter. */
   uncertainty?: number | undefined
+  /** True for sizes as they are sold: 3 L, not 3.00 L. */
+  isSize?: boolean
 }
 
-export function Quantity({ value, dimension, unit, uncertainty }: QuantityProps) {
+export function Quantity({ value, dimension, unit, uncertainty, isSize = false }: QuantityProps) {
   const quantities = useQuantities()
-  const shown = quantities.of(value, dimension, unit)
+  const shown = isSize ? quantities.size(value, dimension) : quantities.of(value, dimension, unit)
   return (
     <span className={styles.quantity}>
+      {shown.isUnitFirst && <span className={styles.unit}>{shown.unit}</span>}
       {shown.number}
       {uncertainty !== undefined && (
         <span className={styles.unit}>
@@ -24,7 +27,7 @@ export function Quantity({ value, dimension, unit, uncertainty }: QuantityProps)
           {quantities.of(uncertainty, dimension, unit).number}
         </span>
       )}
-      {shown.unit && (
+      {shown.unit && !shown.isUnitFirst && (
         <span className={styles.unit}>
           {'\u00a0'}
           {shown.unit}

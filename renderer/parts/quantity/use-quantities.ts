@@ -9,6 +9,8 @@ export interface Quantities {
   of: (value: number, dimension: Dimension, unit?: string) => FormattedQuantity
   /** Number and unit as one text, for labels and sentences. */
   text: (value: number, dimension: Dimension, unit?: string) => string
+  /** A size as it is sold: 3 L, not 3.00 L. */
+  size: (value: number, dimension: Dimension) => FormattedQuantity
 }
 
 export function useQuantities(): Quantities {
@@ -16,6 +18,11 @@ export function useQuantities(): Quantities {
   return useMemo(() => {
     const of = (value: number, dimension: Dimension, unit?: string) =>
       formatQuantity(value, dimension, { locale, units, currency, unit })
-    return { of, text: (...asked) => of(...asked).text }
+    return {
+      of,
+      text: (...asked) => of(...asked).text,
+      size: (value, dimension) =>
+        formatQuantity(value, dimension, { locale, units, currency, isNominal: true }),
+    }
   }, [locale, units, currency])
 }

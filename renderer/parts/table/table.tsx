@@ -20,11 +20,13 @@ export interface TableProps<Row> {
   columns: readonly Column<Row>[]
   rows: readonly Row[]
   rowKey: (row: Row) => string
+  /** True where a new group of rows begins: a stronger line is drawn above it. */
+  startsGroup?: (row: Row) => boolean
   /** A line under the rows, such as a sum; same columns. */
   foot?: Row
 }
 
-export function Table<Row>({ caption, columns, rows, rowKey, foot }: TableProps<Row>) {
+export function Table<Row>({ caption, columns, rows, rowKey, startsGroup, foot }: TableProps<Row>) {
   const cellClass = (column: Column<Row>) =>
     classes(column.align === 'end' && styles.end, column.isMinor && styles.minor)
   const cells = (row: Row) =>
@@ -54,7 +56,9 @@ export function Table<Row>({ caption, columns, rows, rowKey, foot }: TableProps<
         </thead>
         <tbody>
           {rows.map((row) => (
-            <tr key={rowKey(row)}>{cells(row)}</tr>
+            <tr key={rowKey(row)} className={classes(startsGroup?.(row) && styles.group)}>
+              {cells(row)}
+            </tr>
           ))}
         </tbody>
         {foot !== undefined && (

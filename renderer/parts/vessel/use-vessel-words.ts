@@ -16,7 +16,7 @@ export function useVesselWords(): (vessel: DescribedVessel) => string {
   const quantities = useQuantities()
   return ({ shape, capacityMl, fillMl, liquidMl, pulpMl, bedMl }) => {
     const kind = shape === 'bottle' ? t('parts.vessel.bottle') : t(`codes.shape.${shape}`)
-    const capacity = quantities.text(capacityMl, 'volume')
+    const capacity = quantities.size(capacityMl, 'volume').text
     if (fillMl <= 0) return t('parts.vessel.empty', { kind, capacity })
     const filled = t('parts.vessel.filled', {
       kind,

@@ -13,7 +13,9 @@ export function BatchFruits({ summary }: { summary: BatchSummary }) {
     const fruit = fruits.get(id)
     return fruit ? [fruitName(fruit)] : []
   })
-  if (names.length === 0) return null
+  // A batch is most often called by its fruit: then there is nothing to add.
+  const batchName = summary.batch.name.toLocaleLowerCase(locale)
+  if (names.every((name) => batchName.includes(name.toLocaleLowerCase(locale)))) return null
   return <span className={styles.fruits}>{new Intl.ListFormat(locale).format(names)}</span>
 }
 

@@ -76,8 +76,8 @@ export function BatchTable({ batches, order, onOrder }: BatchTableProps) {
               <BatchName batch={summary.batch} />
               <BatchFruits summary={summary} />
             </Cell>
-            <Cell>{t(`codes.stage.${summary.stage}`)}</Cell>
-            <Cell className={classes(styles.minor)}>
+            <Cell className={classes(styles.word)}>{t(`codes.stage.${summary.stage}`)}</Cell>
+            <Cell className={classes(styles.minor, styles.word)}>
               <Age startedAt={summary.startedAt} />
             </Cell>
             <Cell className={classes(styles.end)}>

@@ -62,6 +62,12 @@ function compare(
   return direction * (left - right) || byName
 }
 
+/** Bottles can wait to be tasted: they stand after everything that can't. */
+function nextMs({ action, due }: BatchSummary['next']): number | undefined {
+  if (due === undefined) return undefined
+  return new Date(due).getTime() + (action === 'taste' ? 1e14 : 0)
+}
+
 function measure(summary: BatchSummary, by: Exclude<SortKey, 'name'>): number | undefined {
   const { stage, startedAt, liquid, next } = summary
   switch (by) {
@@ -76,6 +82,6 @@ function measure(summary: BatchSummary, by: Exclude<SortKey, 'name'>): number | 
     case 'sugar':
       return liquid?.sugarGPerL
     case 'next':
-      return next.due === undefined ? undefined : new Date(next.due).getTime()
+      return nextMs(next)
   }
 }

@@ -9,14 +9,22 @@ export function NextCell({ next }: { next: NextStep }) {
   const { t } = useTranslation()
   const times = useTimes()
   if (next.action === 'none') return null
-  // Bottles that rest longer than they must are not late.
-  const isLate =
-    next.action !== 'taste' && next.late !== undefined && new Date(next.late) < times.now
+  const isPast = (instant: string | undefined) =>
+    instant !== undefined && new Date(instant) <= times.now
+  // Bottles that rest longer than they must are ready, and never late.
+  const isReady = next.action === 'taste' && isPast(next.due)
+  const isLate = next.action !== 'taste' && isPast(next.late)
   return (
     <>
       {t(`codes.action.${next.action}`)}
       {next.due !== undefined && (
-        <span className={classes(styles.day, isLate && styles.late)}>{times.day(next.due)}</span>
+        <span className={classes(styles.day, isLate && styles.late)}>
+          {isReady
+            ? t('today.readySince', { day: times.day(next.due) })
+            : isLate
+              ? t('today.lateFrom', { day: times.day(next.late ?? next.due) })
+              : times.day(next.due)}
+        </span>
       )}
     </>
   )

@@ -80,7 +80,7 @@ function ShelvedJar({ entry, onChange }: { entry: JarEntry; onChange: () => void
             {' / '}
           </>
         )}
-        <Quantity value={jar.capacityMl} dimension="volume" />
+        <Quantity value={jar.capacityMl} dimension="volume" isSize />
       </span>
       <Button
         kind="quiet"

@@ -24,7 +24,7 @@ export function VesselPicker({ vessels, counts, onChange }: VesselPickerProps) {
       {vessels.map(({ key, shape, capacityMl }) => {
         const count = counts[key] ?? 0
         const kind = t(`codes.shape.${shape}`)
-        const capacity = quantities.text(capacityMl, 'volume')
+        const capacity = quantities.size(capacityMl, 'volume').text
         const set = (next: number) => onChange({ ...counts, [key]: next })
         return (
           <li key={key} className={classes(styles.vessel, count > 0 && styles.chosen)}>

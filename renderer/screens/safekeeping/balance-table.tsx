@@ -38,7 +38,9 @@ export function BalanceTable({ balance }: { balance: Balance }) {
       key: kind,
       header: t(`safekeeping.balanceColumn.${kind}`),
       align: 'end' as const,
-      cell: ({ matter }: BalanceRow) => amount(matter[kind]),
+      cell: ({ matter }: BalanceRow) => (
+        <span className={classes(matter[kind] === 0 && styles.quiet)}>{amount(matter[kind])}</span>
+      ),
     })),
     {
       key: 'total',
@@ -62,6 +64,7 @@ export function BalanceTable({ balance }: { balance: Balance }) {
         columns={columns}
         rows={rows.filter(({ part }) => part !== 'missing')}
         rowKey={({ key }) => key}
+        startsGroup={({ key }) => key === 'inPantry' || key === 'drunk'}
         {...optionalFoot(rows.find(({ part }) => part === 'missing'))}
       />
     </>

@@ -54,7 +54,7 @@ export function ShelfTable({ lots, onTake }: ShelfTableProps) {
       key: 'size',
       header: t('shelf.columns.size'),
       align: 'end',
-      cell: (lot) => <Quantity value={lot.bottleSizeMl} dimension="volume" />,
+      cell: (lot) => <Quantity value={lot.bottleSizeMl} dimension="volume" isSize />,
     },
     {
       key: 'left',

@@ -72,22 +72,22 @@ function TodayPage({ today }: { today: Answer<'today.list'> }) {
           <StepList steps={of('ready')} />
         </Section>
       )}
-      {ripe.length > 0 && (
+      {newlyRipe.length > 0 && (
         <Section title={t('today.dueState.ripe')}>
-          {newlyRipe.length > 0 && <StepList steps={newlyRipe} />}
-          {ripe.length > newlyRipe.length && (
-            <Aside
-              text={t('today.readyLonger', { count: ripe.length - newlyRipe.length })}
-              href="/shelf"
-              link={t('today.toShelf')}
-            />
-          )}
+          <StepList steps={newlyRipe} />
         </Section>
       )}
       {soon.length > 0 && (
         <Section title={t('today.dueState.coming')}>
           <StepList steps={soon} />
         </Section>
+      )}
+      {ripe.length > newlyRipe.length && (
+        <Aside
+          text={t('today.readyLonger', { count: ripe.length - newlyRipe.length })}
+          href="/shelf"
+          link={t('today.toShelf')}
+        />
       )}
       {coming.length > soon.length && (
         <Aside

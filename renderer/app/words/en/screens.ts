@@ -240,7 +240,6 @@ export const screens = {
       'The book does not add up: of {{total}} that came in, {{missing}} is missing. Check the book, then rebuild it.',
     balanceRow,
     balanceColumn,
-    balancePart: { cameIn: 'Came in', isIn: 'Is in', wentOut: 'Went out' },
     row: 'Matter',
     total: 'Together',
     health: 'Health of the book',
