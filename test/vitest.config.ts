@@ -2,6 +2,9 @@ import { defineConfig } from 'vitest/config'
 
 const root = new URL('..', import.meta.url).pathname
 
+/** No test is a stopwatch: a slow machine must only take longer. */
+const testTimeout = 60_000
+
 export default defineConfig({
   test: {
     watch: false,
@@ -15,6 +18,7 @@ export default defineConfig({
           ],
           environment: 'node',
           pool: 'threads',
+          testTimeout,
         },
       },
       {
@@ -24,6 +28,7 @@ export default defineConfig({
           include: ['test/screens/**/*.test.{ts,tsx}'],
           environment: 'jsdom',
           pool: 'threads',
+          testTimeout,
         },
       },
     ],
