@@ -84,6 +84,27 @@ test('answers what the contract does not know as data', async ({ ratafia }) => {
   })
 })
 
+test('ends 5 s after its last window is closed, when it opens windows', async ({
+  folder,
+  page,
+}) => {
+  test.skip(process.platform !== 'linux', 'only there a window can be kept from opening')
+  // Without a display nothing opens, so the window is the one of this test.
+  const noDisplay = { DISPLAY: '', WAYLAND_DISPLAY: '' }
+  const host = await startHost(join(folder, 'cellar.ratafia'), { args: [], env: noDisplay })
+  const hasStream = page.waitForResponse((response) => response.url().endsWith('/events'))
+  await page.goto(host.link)
+  await hasStream
+  await page.reload()
+  await page.waitForResponse((response) => response.url().endsWith('/events'))
+  const closed = performance.now()
+  await page.close()
+  await host.ended
+  const seconds = (performance.now() - closed) / 1000
+  expect(seconds).toBeGreaterThan(4.5)
+  expect(seconds).toBeLessThan(8)
+})
+
 test('says clearly when the port is taken, and ends with 1', async ({ ratafia, folder }) => {
   const { port } = new URL(ratafia.origin)
   const args = ['main/node24.mjs', 'main/start.ts', '--no-open', '--port', port]

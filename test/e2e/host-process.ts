@@ -8,23 +8,32 @@ export interface HostProcess {
   link: string
   origin: string
   token: string
-  /** All that was printed so far. */
+  /** All of its stdout so far. */
   output: () => string
   call: (channel: string, request?: unknown) => Promise<Reply<unknown>>
   /** Ends it as a system would; resolves to how that went. */
   stop: () => Promise<{ exitCode: number | null; ms: number }>
+  /** Resolves when it has ended by itself. */
+  ended: Promise<unknown>
 }
 
 const startLimitMs = 30_000
 
-export async function startHost(cellarFile: string, ...more: string[]): Promise<HostProcess> {
-  const args = ['main/node24.mjs', 'main/start.ts', '--host', 'browser', '--no-open', '--port', '0']
-  const child = spawn(process.execPath, [...args, '--cellar', cellarFile, ...more])
+/** `args` are more of the starter's own, such as `--demo`. */
+export async function startHost(
+  cellarFile: string,
+  { args = ['--no-open'], env = {} }: { args?: string[]; env?: NodeJS.ProcessEnv } = {},
+): Promise<HostProcess> {
+  const starter = ['main/node24.mjs', 'main/start.ts', '--host', 'browser', '--port', '0']
+  const child = spawn(process.execPath, [...starter, '--cellar', cellarFile, ...args], {
+    env: { ...process.env, ...env },
+  })
   let printed = ''
+  let said = ''
   const link = await new Promise<string>((found, failed) => {
     const limit = setTimeout(() => {
       child.kill()
-      failed(new Error(`no link within ${startLimitMs} ms:\n${printed}`))
+      failed(new Error(`no link within ${startLimitMs} ms:\n${said}`))
     }, startLimitMs)
     const read = (text: string) => {
       printed += text
@@ -34,9 +43,12 @@ export async function startHost(cellarFile: string, ...more: string[]): Promise<
       found(seen)
     }
     child.stdout.setEncoding('utf8').on('data', read)
-    child.stderr.setEncoding('utf8').on('data', read)
-    child.once('exit', (code) => failed(new Error(`the starter ended with ${code}:\n${printed}`)))
+    child.stderr.setEncoding('utf8').on('data', (text: string) => {
+      said += text
+    })
+    child.once('exit', (code) => failed(new Error(`the starter ended with ${code}:\n${said}`)))
   })
+  const ended = once(child, 'exit')
   const { origin, hash } = new URL(link)
   const token = hash.slice(1)
 
@@ -58,9 +70,10 @@ export async function startHost(cellarFile: string, ...more: string[]): Promise<
       const started = performance.now()
       if (child.exitCode === null && child.signalCode === null) {
         child.kill('SIGTERM')
-        await once(child, 'exit')
+        await ended
       }
       return { exitCode: child.exitCode, ms: performance.now() - started }
     },
+    ended,
   }
 }
