@@ -43,7 +43,6 @@ export function BatchCurve({ view, axis, description }: BatchCurveProps) {
   const last = rows.at(-1)
   const lines = { type: 'linear', dot: false, activeDot: false, isAnimationActive: false } as const
   const axisLine = { stroke: 'var(--rule-strong)' }
-  const tick = (fill: string) => ({ fill, fontSize })
   return (
     <figure className={styles.figure}>
       <figcaption id={descriptionId} className="visually-hidden">
@@ -77,7 +76,7 @@ export function BatchCurve({ view, axis, description }: BatchCurveProps) {
             domain={[domain.fromMs, domain.toMs]}
             ticks={ticks.map(({ atMs }) => atMs)}
             tickFormatter={(atMs: number) => labelOf.get(atMs) ?? ''}
-            tick={tick('var(--ink-quiet)')}
+            tick={ink('var(--ink-quiet)')}
             axisLine={axisLine}
             tickLine={axisLine}
             tickMargin={6}
@@ -88,7 +87,7 @@ export function BatchCurve({ view, axis, description }: BatchCurveProps) {
             yAxisId="strength"
             ticks={[...strengthTicks]}
             domain={[0, strengthTicks.at(-1) ?? 1]}
-            tick={tick(quantityInk.strength.color)}
+            tick={ink(quantityInk.strength.color)}
             tickFormatter={plain(locale)}
             axisLine={false}
             tickLine={false}
@@ -99,7 +98,7 @@ export function BatchCurve({ view, axis, description }: BatchCurveProps) {
             orientation="right"
             ticks={[...sugarTicks]}
             domain={[0, sugarTicks.at(-1) ?? 1]}
-            tick={tick(quantityInk.sugar.color)}
+            tick={ink(quantityInk.sugar.color)}
             tickFormatter={plain(locale)}
             axisLine={false}
             tickLine={false}
@@ -178,6 +177,8 @@ export function BatchCurve({ view, axis, description }: BatchCurveProps) {
     </figure>
   )
 }
+
+const ink = (fill: string) => ({ fill, fontSize })
 
 const plain = (locale: string) => {
   const format = new Intl.NumberFormat(locale, { maximumFractionDigits: 1 })

@@ -51,8 +51,6 @@ export function curveView(curve: BatchCurve, key: string, nowMs: number): CurveV
   const times = [...rows, ...readings].map(({ atMs }) => atMs)
   const fromMs = Math.min(bands[0]?.fromMs ?? nowMs, ...times)
   const toMs = Math.max(bands.at(-1)?.toMs ?? fromMs, ...times)
-  const greatest = (values: readonly (number | null | undefined)[]) =>
-    Math.max(0, ...values.map((value) => value ?? 0))
   return {
     rows,
     domain: timeDomain(fromMs, toMs),
@@ -68,6 +66,9 @@ export function curveView(curve: BatchCurve, key: string, nowMs: number): CurveV
     ),
   }
 }
+
+const greatest = (values: readonly (number | null | undefined)[]) =>
+  Math.max(0, ...values.map((value) => value ?? 0))
 
 /** The stage at an instant: the last band that had begun by then. */
 export const stageAt = (bands: readonly BandSpan[], atMs: number): BandSpan['stage'] | undefined =>

@@ -29,27 +29,36 @@ export function JarTimeline({ timeline, jars, axis, colour, nowMs }: JarTimeline
   const { domain, rows } = timeline
   const ticks = useTimeTicks(axis, domain, 8)
   const place = (atMs: number) => `${100 * shareOfDomain(domain, atMs)}%`
+  // The page may be a minute older than the clock.
+  const isNowInSight = nowMs <= domain.toMs + 120_000
   return (
     <div className={styles.timeline} style={{ '--liquid': colour }}>
-      <ul className={styles.rows}>
-        {rows.map((row) => (
-          <Row
-            key={row.jarId}
-            row={row}
-            jar={jars.get(row.jarId)?.jar}
-            colour={colour}
-            place={place}
-            onTell={setTold}
-          />
-        ))}
-      </ul>
+      <div className={styles.rowsFrame}>
+        <ul className={styles.rows}>
+          {rows.map((row) => (
+            <Row
+              key={row.jarId}
+              row={row}
+              jar={jars.get(row.jarId)?.jar}
+              colour={colour}
+              place={place}
+              onTell={setTold}
+            />
+          ))}
+        </ul>
+        {isNowInSight && (
+          <div className={styles.line} aria-hidden>
+            <span style={{ left: place(nowMs) }} />
+          </div>
+        )}
+      </div>
       <div className={styles.axis} aria-hidden>
         {ticks.map(({ atMs, label }) => (
           <span key={atMs} className={styles.tick} style={{ left: place(atMs) }}>
             {label}
           </span>
         ))}
-        {nowMs <= domain.toMs + 60_000 && (
+        {isNowInSight && (
           <span className={styles.today} style={{ left: place(nowMs) }}>
             {t('batch.timeline.today')}
           </span>

@@ -8,6 +8,8 @@ import { formatSpan } from '../parts/time/format-time.ts'
 import { useTimes } from '../parts/time/use-times.ts'
 import type { Timeline, TimelineBar } from './timeline-rows.ts'
 
+const iso = (atMs: number) => new Date(atMs).toISOString()
+
 type Row = TimelineBar & { jarId: string }
 
 export interface TimelineTableProps {
@@ -19,7 +21,6 @@ export function TimelineTable({ timeline, jarName }: TimelineTableProps) {
   const { t } = useTranslation()
   const { locale } = useSettings()
   const times = useTimes()
-  const iso = (atMs: number) => new Date(atMs).toISOString()
   const rows = timeline.rows.flatMap(({ jarId, bars }) => bars.map((bar) => ({ ...bar, jarId })))
   return (
     <Table<Row>

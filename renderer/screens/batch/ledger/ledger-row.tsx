@@ -40,23 +40,24 @@ export function LedgerRow({ step, onChange }: LedgerRowProps) {
           <After step={step} />
         </td>
         <td className={styles.actions}>
-          {step.transfers.length > 0 && (
-            <Button
-              kind="quiet"
-              onPress={() => setIsOpen(!isOpen)}
-              aria-expanded={isOpen}
-              aria-controls={detailId}
-            >
-              {t('batch.ledger.grams')}
-            </Button>
-          )}
-          <StepMenu what={what} onChoose={onChange} />
+          <div className={styles.buttons}>
+            {step.transfers.length > 0 && (
+              <Button
+                kind="quiet"
+                onPress={() => setIsOpen(!isOpen)}
+                aria-expanded={isOpen}
+                aria-controls={detailId}
+              >
+                {t('batch.ledger.grams')}
+              </Button>
+            )}
+            <StepMenu what={what} onChoose={onChange} />
+          </div>
         </td>
       </tr>
       {isOpen && (
         <tr id={detailId} className={styles.detail}>
-          <td />
-          <td colSpan={3}>
+          <td colSpan={4}>
             <TransfersTable transfers={step.transfers} />
           </td>
         </tr>
@@ -74,7 +75,7 @@ function After({ step: { after, emptied } }: Pick<LedgerRowProps, 'step'>) {
     <ul className={styles.jars}>
       {after.map(({ jarId, liquid }) => (
         <li key={jarId} className={styles.jar}>
-          <span className={styles.jarName}>{name(jarId)}</span>
+          <span>{name(jarId)}</span>
           {liquid ? (
             <>
               <Strength pctVol={liquid.strengthPctVol} />

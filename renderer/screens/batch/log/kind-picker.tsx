@@ -44,7 +44,7 @@ export function KindPicker({ groups, chosen, onChoose, firstRef }: KindPickerPro
   }
 
   const group = (name: 'likely' | 'work' | 'book', kinds: readonly MoveKind[]) => (
-    <div className={styles.group} role="group" aria-label={t(`batch.log.${name}`)}>
+    <fieldset className={styles.group} aria-label={t(`batch.log.${name}`)}>
       {name !== 'likely' && <span className={styles.groupName}>{t(`batch.log.${name}`)}</span>}
       {kinds.map((kind, index) => (
         <button
@@ -60,7 +60,12 @@ export function KindPicker({ groups, chosen, onChoose, firstRef }: KindPickerPro
           <Underlined text={t(`codes.move.${kind}`)} letter={t(`batch.log.letter.${kind}`)} />
         </button>
       ))}
-    </div>
+      {name === 'likely' && (
+        <Button kind="quiet" onPress={() => setShowsAll(!showsAll)}>
+          {t(showsAll ? 'batch.log.fewer' : 'batch.log.more')}
+        </Button>
+      )}
+    </fieldset>
   )
 
   return (
@@ -75,9 +80,6 @@ export function KindPicker({ groups, chosen, onChoose, firstRef }: KindPickerPro
       {group('likely', groups.likely)}
       {showsAll && group('work', groups.work)}
       {showsAll && group('book', groups.book)}
-      <Button kind="quiet" onPress={() => setShowsAll(!showsAll)}>
-        {t(showsAll ? 'batch.log.fewer' : 'batch.log.more')}
-      </Button>
     </div>
   )
 }

@@ -46,7 +46,7 @@ export function LogPanel(props: LogPanelProps) {
         firstRef={focusRef}
       />
       <div className={styles.told}>
-        <p role="status">{told}</p>
+        <output>{told}</output>
         {told !== undefined && onUndo && <Button onPress={onUndo}>{t('batch.log.undo')}</Button>}
       </div>
       {open && context && (

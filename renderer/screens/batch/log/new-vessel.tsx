@@ -34,6 +34,7 @@ export function NewVessel({ onAdded, onLeave }: NewVesselProps) {
   /** Enter adds the vessel; the move around it is not recorded yet. */
   function onKeyDown(event: KeyboardEvent) {
     if (event.key === 'Escape') {
+      event.preventDefault()
       event.stopPropagation()
       onLeave()
     }

@@ -31,6 +31,7 @@ export function RecordForm({ kind, context, colour, onRecorded, onLeave }: Recor
   const [key] = useState(newId)
   const form = useRef<HTMLFormElement>(null)
   useFocusInside(form)
+  useEscape(form, onLeave)
 
   function submit() {
     const moves = inHand.attempt()
@@ -47,9 +48,6 @@ export function RecordForm({ kind, context, colour, onRecorded, onLeave }: Recor
       onSubmit={(event) => {
         event.preventDefault()
         submit()
-      }}
-      onKeyDown={(event) => {
-        if (event.key === 'Escape') onLeave()
       }}
     >
       <div className={styles.fields}>
@@ -87,4 +85,16 @@ function useFocusInside(form: { readonly current: HTMLFormElement | null }) {
     if (form.current?.contains(document.activeElement)) return
     form.current?.querySelector<HTMLElement>('input, select, textarea')?.focus()
   }, [form])
+}
+
+/** On the document, so that a part of the form may keep the key to itself first. */
+function useEscape(form: { readonly current: HTMLFormElement | null }, onLeave: () => void) {
+  useEffect(() => {
+    const onKeyDown = ({ key, defaultPrevented, target }: KeyboardEvent) => {
+      const isInside = target instanceof Node && form.current?.contains(target)
+      if (key === 'Escape' && !defaultPrevented && isInside) onLeave()
+    }
+    document.addEventListener('keydown', onKeyDown)
+    return () => document.removeEventListener('keydown', onKeyDown)
+  }, [form, onLeave])
 }

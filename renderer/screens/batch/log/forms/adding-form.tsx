@@ -44,6 +44,7 @@ export function AddingForm(props: DraftFormProps<AddingDraft>) {
             onChange={(purchase) => change({ purchase })}
             problems={problems}
             isAmountOptional
+            hasFocus={draft.jarIds.length > 0}
           />
         </div>
       )}
@@ -60,13 +61,20 @@ export function AddingForm(props: DraftFormProps<AddingDraft>) {
         <AllOfIt draft={draft} context={context} onTake={(amount) => change({ amount })} />
       )}
       {draft.kind === 'charge' && (
-        <>
-          <ChoiceField
-            label={t('batch.form.cut')}
-            value={draft.cut}
-            onChange={(cut) => change({ cut })}
-            choices={Cut.options.map((value) => ({ value, label: t(`codes.cut.${value}`) }))}
-          />
+        <ChoiceField
+          label={t('batch.form.cut')}
+          value={draft.cut}
+          onChange={(cut) => change({ cut })}
+          choices={Cut.options.map((value) => ({ value, label: t(`codes.cut.${value}`) }))}
+        />
+      )}
+      <WhenAndNote
+        draft={draft}
+        onChange={onChange}
+        problems={problems}
+        isMoreFilled={draft.refuseG !== undefined || draft.temperatureC !== undefined}
+      >
+        {draft.kind === 'charge' && (
           <QuantityField
             label={t('batch.form.refuse')}
             dimension="mass"
@@ -74,18 +82,17 @@ export function AddingForm(props: DraftFormProps<AddingDraft>) {
             onChange={(refuseG) => change({ refuseG })}
             description={t('batch.form.refuseHint')}
           />
-        </>
-      )}
-      {isSpirit && (
-        <QuantityField
-          label={t('batch.form.temperature')}
-          dimension="temperature"
-          value={draft.temperatureC}
-          onChange={(temperatureC) => change({ temperatureC })}
-          description={t('batch.form.temperatureHint')}
-        />
-      )}
-      <WhenAndNote draft={draft} onChange={onChange} problems={problems} />
+        )}
+        {isSpirit && (
+          <QuantityField
+            label={t('batch.form.temperature')}
+            dimension="temperature"
+            value={draft.temperatureC}
+            onChange={(temperatureC) => change({ temperatureC })}
+            description={t('batch.form.temperatureHint')}
+          />
+        )}
+      </WhenAndNote>
     </>
   )
 }

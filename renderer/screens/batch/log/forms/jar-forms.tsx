@@ -29,14 +29,20 @@ export function WaterForm(props: DraftFormProps<WaterDraft>) {
         showsProblem={problems.length > 0}
         autoFocus={draft.jarIds.length > 0}
       />
-      <QuantityField
-        label={t('batch.form.temperature')}
-        dimension="temperature"
-        value={draft.temperatureC}
-        onChange={(temperatureC) => onChange({ ...draft, temperatureC })}
-        description={t('batch.form.temperatureHint')}
-      />
-      <WhenAndNote draft={draft} onChange={onChange} problems={problems} />
+      <WhenAndNote
+        draft={draft}
+        onChange={onChange}
+        problems={problems}
+        isMoreFilled={draft.temperatureC !== undefined}
+      >
+        <QuantityField
+          label={t('batch.form.temperature')}
+          dimension="temperature"
+          value={draft.temperatureC}
+          onChange={(temperatureC) => onChange({ ...draft, temperatureC })}
+          description={t('batch.form.temperatureHint')}
+        />
+      </WhenAndNote>
     </>
   )
 }

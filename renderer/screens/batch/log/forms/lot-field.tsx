@@ -29,10 +29,15 @@ export function LotField({
   const { t } = useTranslation()
   const goodsName = useGoodsName()
   const { text } = useQuantities()
+  // The maker's own name for a spirit does not tell how strong it is.
+  const told = (goods: PantryLot['goods']) =>
+    goods.kind === 'spirit' && goods.name
+      ? `${goods.name} ${text(goods.strengthPctVol, 'strength')}`
+      : goodsName(goods)
   const choices = lots.map((lot) => ({
     value: lot.id,
     label: t('batch.form.left', {
-      what: goodsName(lot.goods),
+      what: told(lot.goods),
       left: text(leftIn(lot), lot.goods.kind === 'spirit' ? 'volume' : 'mass'),
     }),
   }))

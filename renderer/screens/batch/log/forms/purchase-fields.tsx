@@ -9,6 +9,7 @@ import { QuantityField } from '../../../../parts/quantity/quantity-field.tsx'
 import type { Problem } from '../drafts/draft-basics.ts'
 import type { Purchase } from '../drafts/purchase.ts'
 import { useProblemWords } from './form-basics.ts'
+import styles from './purchase-fields.module.css'
 
 interface PurchaseFieldsProps {
   purchase: Purchase
@@ -16,10 +17,12 @@ interface PurchaseFieldsProps {
   problems: readonly Problem[]
   /** True when the amount may be left out: just what the move uses is bought. */
   isAmountOptional?: boolean
+  /** Begins with its first field. */
+  hasFocus?: boolean
 }
 
 export function PurchaseFields(props: PurchaseFieldsProps) {
-  const { purchase, onChange, problems, isAmountOptional = false } = props
+  const { purchase, onChange, problems, isAmountOptional = false, hasFocus = false } = props
   const { t } = useTranslation()
   const problemWords = useProblemWords(problems)
   const change = (part: Partial<Purchase>) => onChange({ ...purchase, ...part })
@@ -30,6 +33,7 @@ export function PurchaseFields(props: PurchaseFieldsProps) {
           value={purchase.fruitId}
           onChange={(fruitId) => change({ fruitId })}
           problem={problemWords('purchase.fruitId')}
+          autoFocus={hasFocus}
         />
       )}
       {purchase.goodsKind === 'spirit' && (
@@ -41,7 +45,7 @@ export function PurchaseFields(props: PurchaseFieldsProps) {
           onChange={(strengthPctVol) => change({ strengthPctVol })}
           isRequired
           showsProblem={problems.length > 0}
-          problem={problemWords('purchase.strengthPctVol')}
+          autoFocus={hasFocus}
         />
       )}
       {purchase.goodsKind === 'sweetener' && (
@@ -53,26 +57,28 @@ export function PurchaseFields(props: PurchaseFieldsProps) {
             value,
             label: t(`batch.buy.sweeteners.${value}`),
           }))}
+          autoFocus={hasFocus}
         />
       )}
-      <QuantityField
-        label={t('batch.buy.amount')}
-        dimension={purchase.goodsKind === 'spirit' ? 'volume' : 'mass'}
-        value={purchase.amount}
-        onChange={(amount) => change({ amount })}
-        isRequired={!isAmountOptional}
-        showsProblem={problems.length > 0}
-        problem={problemWords('purchase.amount')}
-        description={isAmountOptional ? t('batch.buy.amountHint') : undefined}
-      />
-      <QuantityField
-        label={t('batch.buy.price')}
-        dimension="money"
-        value={purchase.priceMinor}
-        onChange={(price) =>
-          change({ priceMinor: price === undefined ? undefined : Math.round(price) })
-        }
-      />
+      <div className={styles.pair}>
+        <QuantityField
+          label={t('batch.buy.amount')}
+          dimension={purchase.goodsKind === 'spirit' ? 'volume' : 'mass'}
+          value={purchase.amount}
+          onChange={(amount) => change({ amount })}
+          isRequired={!isAmountOptional}
+          showsProblem={problems.length > 0}
+          description={isAmountOptional ? t('batch.buy.amountHint') : undefined}
+        />
+        <QuantityField
+          label={t('batch.buy.price')}
+          dimension="money"
+          value={purchase.priceMinor}
+          onChange={(price) =>
+            change({ priceMinor: price === undefined ? undefined : Math.round(price) })
+          }
+        />
+      </div>
       <TextInput
         label={t('batch.buy.name')}
         value={purchase.name}
@@ -86,9 +92,10 @@ interface FruitChoiceProps {
   value: string | undefined
   onChange: (fruitId: string) => void
   problem: string | undefined
+  autoFocus: boolean
 }
 
-function FruitChoice({ value, onChange, problem }: FruitChoiceProps) {
+function FruitChoice({ value, onChange, problem, autoFocus }: FruitChoiceProps) {
   const { t } = useTranslation()
   const { locale } = useSettings()
   const fruits = useFruits()
@@ -108,6 +115,7 @@ function FruitChoice({ value, onChange, problem }: FruitChoiceProps) {
       choices={choices}
       placeholder={t('batch.buy.chooseFruit')}
       problem={problem}
+      autoFocus={autoFocus}
     />
   )
 }

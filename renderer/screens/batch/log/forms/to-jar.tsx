@@ -1,7 +1,7 @@
 /** The vessel that receives a liquid: empty ones big enough, the batch's own, or a new one. */
 import { useTranslation } from 'react-i18next'
 import type { Problem } from '../drafts/draft-basics.ts'
-import { emptyJars, ownJars, type LogContext } from '../drafts/log-context.ts'
+import { emptyJars, hasFruit, ownJars, type LogContext } from '../drafts/log-context.ts'
 import { JarPicker } from '../jar-picker.tsx'
 import { useProblemWords } from './form-basics.ts'
 
@@ -22,15 +22,16 @@ export function ToJar({ context, value, onChange, problems, volumeMl, not = [] }
   const bySize = emptyJars(context).toSorted((a, b) => a.jar.capacityMl - b.jar.capacityMl)
   const isBigEnough = (capacityMl: number) => capacityMl >= volumeMl
   const own = ownJars(context)
-  const shown = [...bySize.filter(({ jar }) => isBigEnough(jar.capacityMl)), ...own].filter(
-    ({ jar }) => !not.includes(jar.id),
+  const canTake = [...bySize, ...own].filter(({ jar }) => !not.includes(jar.id))
+  const shown = canTake.filter((one) =>
+    one.contents ? !hasFruit(one) : isBigEnough(one.jar.capacityMl),
   )
   const chosen = context.jars.find(({ jar }) => jar.id === value)
   return (
     <JarPicker
       label={t('batch.form.into')}
       jars={chosen && !shown.includes(chosen) ? [chosen, ...shown] : shown}
-      moreJars={bySize.filter((one) => !shown.includes(one) && one !== chosen)}
+      moreJars={canTake.filter((one) => !shown.includes(one) && one !== chosen)}
       value={value === undefined ? [] : [value]}
       onChange={([jarId]) => {
         if (jarId !== undefined) onChange(jarId)
