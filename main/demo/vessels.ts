@@ -31,22 +31,43 @@ const liked = {
   liquid: ['demijohn', 'flask'],
 } as const satisfies Record<string, readonly JarShape[]>
 
+/** A vessel of the other kind is taken where it is this much smaller. */
+const dislike = 1.6
+
 /** How full a careful maker fills a vessel; the safe line is at 95 %. */
 const fullest = 0.93
 
-/** The smallest empty vessel that takes the volume, of a liked shape where there is one. */
+export interface Room {
+  readonly jarId: string
+  /** What a careful maker would put in. */
+  readonly roomMl: number
+}
+
+/**
+ * The empty vessel that fits the wished volume best; where all are too small, the largest that
+ * takes at least `leastMl`.
+ */
 export async function emptyVessel(
   hand: CellarHand,
   use: keyof typeof liked,
-  volumeMl: number,
-): Promise<string> {
+  { wishMl, leastMl = wishMl }: { wishMl: number; leastMl?: number },
+): Promise<Room> {
   const shapes: readonly JarShape[] = liked[use]
   const isLiked = ({ shape }: Jar) => shapes.includes(shape)
-  const [found] = (await hand.ask('jars.list', {}))
-    .filter(({ jar, contents }) => !contents && fullest * jar.capacityMl >= volumeMl)
-    .map(({ jar }) => jar)
-    .filter((jar) => use === 'liquid' || isLiked(jar))
-    .sort((a, b) => Number(isLiked(b)) - Number(isLiked(a)) || a.capacityMl - b.capacityMl)
-  if (!found) throw new Error(`Alder End has no empty vessel for ${volumeMl.toFixed(0)} mL`)
-  return found.id
+  const all = await hand.ask('jars.list', {})
+  const rooms = all
+    .filter(({ jar, contents }) => !contents && (use === 'liquid' || isLiked(jar)))
+    .map(({ jar }) => ({
+      jarId: jar.id,
+      roomMl: fullest * jar.capacityMl,
+      cost: jar.capacityMl * (isLiked(jar) ? 1 : dislike),
+    }))
+  const [best] = rooms.filter(({ roomMl }) => roomMl >= wishMl).sort((a, b) => a.cost - b.cost)
+  const [largest] = rooms.sort((a, b) => b.roomMl - a.roomMl)
+  if (best) return best
+  if (largest && largest.roomMl >= leastMl) return largest
+  const there = all.map(({ jar, contents }) => `${jar.name}: ${contents?.batchId ?? 'empty'}`)
+  throw new Error(
+    `Alder End has no empty vessel for ${leastMl.toFixed(0)} mL of ${use}; ${there.join(', ')}`,
+  )
 }

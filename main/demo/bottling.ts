@@ -1,0 +1,53 @@
+/** Into bottles: as many full ones as it gives, small ones for the rest, the dregs thrown out. */
+import type { Move } from '../../shared/schemas/moves.ts'
+import type { Mishap } from './batch-plan.ts'
+import { planBottleYears } from './bottle-years.ts'
+import type { CellarHand } from './cellar-hand.ts'
+import { instant } from './days.ts'
+import type { Diary } from './diary.ts'
+import type { Noise } from './seeded-noise.ts'
+
+const bottleMl = 500
+const smallBottleMl = 200
+
+/** What is known of a batch that goes into bottles. */
+export interface Bottling {
+  readonly hand: CellarHand
+  readonly diary: Diary
+  readonly noise: Noise
+  readonly batchId: string
+  readonly restMonths: number
+  readonly mishaps: readonly Mishap[]
+}
+
+export async function fillBottles(
+  bottling: Bottling,
+  fromJarId: string,
+  atMs: number,
+): Promise<void> {
+  const { hand, batchId } = bottling
+  const { liquid } = await hand.look(batchId, fromJarId, atMs)
+  const availableMl = liquid?.volumeMl ?? 0
+  const count = Math.floor(availableMl / bottleMl)
+  const smallCount = Math.floor((availableMl - count * bottleMl) / smallBottleMl)
+  const lots = [
+    { bottleLotId: `${batchId}-bottles`, bottleSizeMl: bottleMl, count },
+    { bottleLotId: `${batchId}-small`, bottleSizeMl: smallBottleMl, count: smallCount },
+  ].filter((lot) => lot.count > 0)
+  const filled = lots.map((lot): Move => ({
+    kind: 'bottle',
+    at: instant(atMs),
+    batchId,
+    fromJarId,
+    ...lot,
+  }))
+  const dregsMl = availableMl - count * bottleMl - smallCount * smallBottleMl
+  const at = instant(atMs + 30 * 60_000)
+  await hand.record(
+    ...filled,
+    ...(dregsMl > 1
+      ? [{ kind: 'discard', at, from: { jarId: fromJarId, part: 'all' } } as const]
+      : []),
+  )
+  for (const lot of lots) planBottleYears(bottling, lot, atMs)
+}

@@ -1,0 +1,58 @@
+/** The midwinter blend: a little of several clear batches, married in a jar of its own. */
+import type { BlendGift } from './batch-plan.ts'
+import { fillBottles } from './bottling.ts'
+import type { CellarHand } from './cellar-hand.ts'
+import { atHour, instant, msPerDay, yearOf } from './days.ts'
+import type { Diary } from './diary.ts'
+import { seededNoise } from './seeded-noise.ts'
+import { emptyVessel } from './vessels.ts'
+
+export interface HouseBlend {
+  /** Pours part of a clear batch to the blend; the first one opens it. */
+  add: (fromJarId: string, gift: BlendGift, atMs: number) => Promise<void>
+}
+
+const clearingDays = 21
+
+/** With so many gifts the blend is whole. */
+const giftCount = 2
+
+export function houseBlend(hand: CellarHand, diary: Diary): HouseBlend {
+  let batchId = ''
+  let jarId = ''
+  let gifts = 0
+
+  async function open(atMs: number) {
+    const year = yearOf(atMs)
+    batchId = `midwinter-blend-${year}`
+    await hand.ask('batches.open', {
+      id: batchId,
+      name: `Midwinter blend ${year}`,
+      colour: '#5e1f2f',
+      note: 'No fruit of its own.',
+      openedAt: instant(atMs),
+    })
+    jarId = (await emptyVessel(hand, 'fruit', { wishMl: 1300 })).jarId
+  }
+
+  async function finish(atMs: number) {
+    const { jarId: clearJarId } = await emptyVessel(hand, 'liquid', { wishMl: 1300 })
+    const filtered = { fromJarId: jarId, toJarId: clearJarId, medium: 'paper' } as const
+    await hand.record({ kind: 'filter', at: instant(atMs), batchId, ...filtered })
+    await fillBottles(
+      { hand, diary, noise: seededNoise(batchId), batchId, restMonths: 4, mishaps: [] },
+      clearJarId,
+      atMs + msPerDay,
+    )
+  }
+
+  return {
+    add: async (fromJarId, { volumeMl }, atMs) => {
+      if (jarId === '') await open(atMs)
+      const parts = [{ jarId: fromJarId, volumeMl }]
+      await hand.record({ kind: 'marry', at: instant(atMs), batchId, parts, toJarId: jarId })
+      gifts += 1
+      if (gifts === giftCount) diary.at(atHour(atMs + clearingDays * msPerDay, 16), finish)
+    },
+  }
+}
