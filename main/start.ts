@@ -18,7 +18,7 @@ import {
 } from './hosts/start-arguments.ts'
 
 const root = join(import.meta.dirname, '..')
-const fetchLimitMs = 20_000
+const fetchLimitS = 20
 
 try {
   const wanted = readStartArguments(process.argv.slice(2))
@@ -62,7 +62,8 @@ function findElectron(wanted: StartArguments): string | undefined {
   const found = electronBinary(root)
   if (found) return found
   if (wanted.fetchesElectron) return fetchElectron(root)
-  return fetchElectronOnce(root, fetchLimitMs)
+  const notice = () => console.error(`Fetching Electron, this once, for at most ${fetchLimitS} s …`)
+  return fetchElectronOnce(root, fetchLimitS * 1000, notice)
 }
 
 /** In this very process, so that whoever ends it ends the host. */

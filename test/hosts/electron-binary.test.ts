@@ -1,7 +1,7 @@
 import { existsSync, mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
-import { afterEach, beforeEach, describe, expect, it } from 'vitest'
+import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest'
 import {
   electronBinary,
   fetchElectron,
@@ -52,9 +52,11 @@ describe('fetchElectronOnce', () => {
 
   it('tries a single time', () => {
     installer(thatCounts)
-    expect(fetchElectronOnce(root, 5000)).toBeUndefined()
+    const onTry = vi.fn<() => void>()
+    expect(fetchElectronOnce(root, 5000, onTry)).toBeUndefined()
     rmSync(join(folder, 'tries.txt'))
-    expect(fetchElectronOnce(root, 5000)).toBeUndefined()
+    expect(fetchElectronOnce(root, 5000, onTry)).toBeUndefined()
+    expect(onTry).toHaveBeenCalledTimes(1)
     expect(existsSync(join(folder, 'tries.txt'))).toBe(false)
   })
 })

@@ -26,11 +26,16 @@ export function fetchElectron(root: string): string | undefined {
 }
 
 /** One short try for each `npm ci`: a machine that cannot have Electron must not wait every time. */
-export function fetchElectronOnce(root: string, limitMs: number): string | undefined {
+export function fetchElectronOnce(
+  root: string,
+  limitMs: number,
+  onTry = () => {},
+): string | undefined {
   const mark = join(root, 'node_modules', '.cache', 'ratafia', 'electron-was-tried')
   if (existsSync(mark)) return undefined
   mkdirSync(dirname(mark), { recursive: true })
   writeFileSync(mark, '')
+  onTry()
   runInstaller(root, limitMs)
   return electronBinary(root)
 }
