@@ -1,8 +1,9 @@
 /** Shows the whole window, or one part, over a fake bridge, at a path. */
-import { render } from '@testing-library/react'
+import { cleanup, render } from '@testing-library/react'
 import userEvent from '@testing-library/user-event'
 import type { ReactNode } from 'react'
 import { I18nextProvider } from 'react-i18next'
+import { afterEach } from 'vitest'
 import type { Settings } from '../../shared/channels.ts'
 import { App } from '../../renderer/app/app.tsx'
 import { BridgeProvider } from '../../renderer/app/bridge-context.tsx'
@@ -10,6 +11,8 @@ import { SettingsProvider, usualSettings } from '../../renderer/app/settings.tsx
 import { i18n } from '../../renderer/app/words/i18n.ts'
 import { cellar } from './cellar-fixture.ts'
 import { fakeBridge, type Answers } from './fake-bridge.ts'
+
+afterEach(cleanup)
 
 export function showApp(path: string, answers: Answers = {}) {
   window.location.hash = path

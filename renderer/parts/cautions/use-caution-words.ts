@@ -38,11 +38,12 @@ export function useCautionWords(): (caution: Caution) => { title: string; text: 
   return ({ code, value, limit, fruitId }) => {
     const fruit = fruits.get(fruitId ?? '')
     return {
-      title: t(`codes.caution.${code}.title`),
+      title: t(`codes.caution.${code}.title`, { fruit: fruit ? fruitName(fruit) : '' }),
       text: t(`codes.caution.${code}.text`, {
         value: value === undefined ? '' : amount(code, value),
         limit: limit === undefined ? '' : amount(code, limit),
-        fruit: fruit ? fruitName(fruit).toLocaleLowerCase(locale) : '',
+        // The library's own words: they are facts about one fruit, not phrases of the screen.
+        hazards: fruit?.hazards.join(' ') ?? '',
       }),
     }
   }

@@ -2,17 +2,22 @@
 import { useTranslation } from 'react-i18next'
 import type { CallError } from '../../app/calls.ts'
 import { Refusal, type ErrorReply } from '../../../shared/schemas/errors.ts'
+import { useLimitWords, useMixtureWords } from './limit-words.ts'
 import { useRefusalWords } from './refusal-words.ts'
 
 export function useFailureWords(): (error: CallError | Error) => string {
   const { t } = useTranslation()
   const refusalWords = useRefusalWords()
+  const limitWords = useLimitWords()
+  const mixtureWords = useMixtureWords()
   return (error) => {
     const reply = 'reply' in error ? error.reply : undefined
     if (!reply) return t('codes.error.internal')
     if (reply.details['lost'] === true) return t('codes.lost')
     const refusal = refusalIn(reply)
     if (refusal) return refusalWords(refusal)
+    if (reply.code === 'outOfRange') return limitWords(reply.details)
+    if (reply.code === 'noSuchMixture') return mixtureWords(reply.details)
     return t(`codes.error.${otherCode(reply.code)}`)
   }
 }
@@ -26,13 +31,15 @@ function refusalIn({ code, details }: ErrorReply): Refusal | undefined {
 /** `index` tells which of several moves was meant; it is no part of the refusal. */
 const withoutIndex = ({ index: _index, ...details }: Record<string, unknown>) => details
 
-type OtherCode = Exclude<ErrorReply['code'], Refusal['code']>
+/** A range has words of its own, with its numbers. */
+type OtherCode = Exclude<ErrorReply['code'], Refusal['code'] | 'outOfRange'>
 
 function otherCode(code: ErrorReply['code']): OtherCode {
   switch (code) {
     case 'unknownChannel':
     case 'badInput':
     case 'breaksLater':
+    case 'ambiguous':
     case 'notFound':
     case 'staleEdit':
     case 'nothingToUndo':
@@ -55,6 +62,7 @@ function otherCode(code: ErrorReply['code']): OtherCode {
     case 'sameJar':
     case 'unknownPlace':
     case 'wrongGoods':
+    case 'outOfRange':
       // A refusal that came without its place can't be told better than this.
       return 'badInput'
   }

@@ -111,7 +111,7 @@ function digitsOf(value: number, dimension: Dimension, unit: Unit): Digits {
     case 'volume':
     case 'mass':
       if (unit.factor >= 400) return fixed(2)
-      if (unit.factor > 20) return fixed(1)
+      if (unit.factor > 20) return fixed(Math.abs(value) < unit.factor ? 2 : 1)
       return Math.abs(value) < 9.95 ? { min: 0, max: 1 } : fixed(0)
   }
 }

@@ -98,7 +98,9 @@ function regionPath(
   const left: string[] = []
   const top = Math.max(fromMm, toMm)
   for (let step = 0; step <= steps; step += 1) {
-    const heightMm = fromMm + ((top - fromMm) * step) / steps
+    // Closer together at both ends, where walls turn.
+    const share = (1 - Math.cos((Math.PI * step) / steps)) / 2
+    const heightMm = fromMm + (top - fromMm) * share
     const radius = geometry.radiusAtMm(heightMm) / mmPerPixel
     const y = round(bottom - heightMm / mmPerPixel)
     right.push(`${round(x + radius)} ${y}`)

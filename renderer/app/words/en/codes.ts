@@ -131,8 +131,8 @@ const caution = {
     text: 'Whole stones have been in for {{value}}; after {{limit}} kernels give off bitter, poisonous matter. Draw off.',
   },
   fruitHazard: {
-    title: 'Take care with this fruit',
-    text: 'Some parts of {{fruit}} can harm. Look at how it is prepared before you use it.',
+    title: '{{fruit}}: take care',
+    text: '{{hazards}}',
   },
   sugarUndissolved: {
     title: 'Sugar at the bottom',
@@ -172,6 +172,9 @@ const error = {
   badInput: 'Something filled in here is not possible. Check the fields and try again.',
   breaksLater:
     'This would make later moves impossible. Nothing was changed; change those moves first.',
+  outOfRange: 'The {{quantity}} is {{value}}. It must lie from {{low}} to {{high}}.',
+  ambiguous:
+    'So cold, many strengths share this density. Warm the sample to room temperature and measure it again.',
   notFound: 'This is no longer in the book. Go back to the list and open it again.',
   staleEdit:
     'This was changed in another window meanwhile. Look at it as it is now, then change it again.',
@@ -188,6 +191,40 @@ const error = {
   internal:
     'Something went wrong in Ratafia itself. Nothing was written. Try again; if it stays, start Ratafia again.',
 } as const satisfies Record<OtherError, string>
+
+/** Quantities that have a range, as part of a sentence. */
+const limited = {
+  temperature: 'temperature',
+  waterTemperature: 'temperature of the water',
+  graduation: 'temperature on the instrument',
+  strength: 'strength',
+  targetStrength: 'strength wanted',
+  sugar: 'sugar',
+  targetSugar: 'sugar wanted',
+  acid: 'acid',
+  volume: 'volume',
+  mass: 'weight',
+  proof: 'proof',
+  density: 'density',
+  densityBefore: 'density before boiling',
+  densityAfter: 'density after boiling',
+  densityOfSpirit: 'density of sugar-free spirit',
+  densityOfSyrup: 'density of syrup',
+  hydrometer: 'hydrometer’s reading',
+  alcoholometer: 'alcoholometer’s reading',
+  refractometer: 'refractometer’s reading',
+} as const
+
+/** Numbers that are impossible together, and by how much. */
+const mixture = {
+  densities:
+    'No liqueur has these two densities: they are {{by}} away from the nearest that can be. Measure both again, at the same temperature and volume.',
+  refraction:
+    'No mixture of spirit, water and sugar shows these two numbers: the nearest shows {{nearest}}, which is {{by}} away. Measure both again.',
+  overflow:
+    'No liquid has this strength with this much sugar: the two alone overfill a litre by {{by}}.',
+  other: 'No mixture of spirit, water and sugar has these numbers together.',
+} as const
 
 const lost =
   'Ratafia does not answer. It may have been closed: start it again and use the new link.'
@@ -206,5 +243,7 @@ export const codes = {
   severity,
   refusal,
   error,
+  limited,
+  mixture,
   lost,
 } as const
