@@ -3,6 +3,7 @@ import { channels, isChannel, type Channel } from '../../shared/channels.ts'
 import type { ErrorReply, Reply } from '../../shared/schemas/errors.ts'
 import { bookErrorOf } from '../cellar/book-error.ts'
 import { batchHandlers } from './handlers/batches.ts'
+import { benchHandlers } from './handlers/bench.ts'
 import { cellarHandlers } from './handlers/cellar.ts'
 import type { Handlers } from './handlers/handler.ts'
 import { jarHandlers } from './handlers/jars.ts'
@@ -20,10 +21,11 @@ const handlers: Handlers = {
   ...batchHandlers,
   ...moveHandlers,
   ...todayHandlers,
+  ...benchHandlers,
 }
 
 export async function createService(options: ServiceOptions): Promise<Service> {
-  const session = await createSession(options)
+  const session = await createSession(options, (file) => fillWithDemo(file, options))
   const listeners = new Set<() => void>()
   // Writes wait for each other, so that opening another book never meets a half-done move.
   let writing: Promise<unknown> = Promise.resolve()
@@ -55,6 +57,16 @@ export async function createService(options: ServiceOptions): Promise<Service> {
       return () => void listeners.delete(listener)
     },
     close: () => session.close(),
+  }
+}
+
+/** The demo is told to a service like any other, which is closed once the demo is told. */
+async function fillWithDemo(file: string, options: ServiceOptions): Promise<void> {
+  const service = await createService({ ...options, ownFile: file, startWithDemo: false })
+  try {
+    await options.fillDemo(service.dispatch, options.now())
+  } finally {
+    service.close()
   }
 }
 

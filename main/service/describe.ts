@@ -138,6 +138,8 @@ export function interpretationOf({
     ...(liquid && {
       expectedSugarGPerL: liquid.sugarGPerL,
       expectedStrengthPctVol: liquid.strengthPctVol,
+      expectedOtherExtractGPerL:
+        liquid.acidGPerL + (1000 * jar.bodies.free.solublesG) / liquid.volumeMl,
     }),
     ...(jar && { strongestPouredPctVol: jar.strongestPctVol }),
   })

@@ -20,8 +20,11 @@ export interface Session {
   close: () => void
 }
 
+/** Makes a book at a file and fills it with the demo, through a service of its own. */
+export type FillBook = (file: string) => Promise<void>
+
 /** Opens the maker's own book, or the demo alone when asked to start with it. */
-export async function createSession(options: ServiceOptions): Promise<Session> {
+export async function createSession(options: ServiceOptions, fill: FillBook): Promise<Session> {
   let isDemo = false
   let book: Book
   let ledger: LedgerView
@@ -38,7 +41,7 @@ export async function createSession(options: ServiceOptions): Promise<Session> {
 
   async function openDemo() {
     if (isDemo) return
-    if (!existsSync(options.demoFile)) await makeDemo(options)
+    if (!existsSync(options.demoFile)) await makeDemo(options, fill)
     change(options.demoFile, true)
   }
 
@@ -75,20 +78,13 @@ export async function createSession(options: ServiceOptions): Promise<Session> {
 }
 
 /**
- * Fills the demo under another name first, through a service of its own, so that a demo cut
- * short never passes for a whole one.
+ * Makes the demo under another name first, so that a demo cut short never passes for a whole one.
  */
-async function makeDemo(options: ServiceOptions): Promise<void> {
-  const unfinished = `${options.demoFile}.unfinished`
+async function makeDemo({ demoFile }: ServiceOptions, fill: FillBook): Promise<void> {
+  const unfinished = `${demoFile}.unfinished`
   removeBook(unfinished)
-  const { createService } = await import('./create-service.ts')
-  const service = await createService({ ...options, ownFile: unfinished, startWithDemo: false })
-  try {
-    await options.fillDemo(service.dispatch, options.now())
-  } finally {
-    service.close()
-  }
-  renameSync(unfinished, options.demoFile)
+  await fill(unfinished)
+  renameSync(unfinished, demoFile)
 }
 
 function removeBook(file: string) {

@@ -14,6 +14,7 @@ import { DomainError } from '../domain-error.ts'
 import { volumeAt20 } from '../solution/volume-at-20.ts'
 import { strengthByBoilOff } from './boil-off.ts'
 import { densityOfHydrometer } from './hydrometer.ts'
+import { rootSumSquare } from './instruments.ts'
 import type { MeasuredLiquor } from './measured-liquor.ts'
 import {
   type Expectation,
@@ -26,6 +27,8 @@ import { strengthByTwoInstruments } from './two-instruments.ts'
 /** What the ledger knows of the liquid that was read. */
 export interface ReadingContext extends Expectation {
   readonly strongestPouredPctVol?: number | undefined
+  /** Acid and other solubles: every instrument takes them for sugar. */
+  readonly expectedOtherExtractGPerL?: number | undefined
 }
 
 /** Sugar above this makes an alcoholometer show more than half a % vol too little. */
@@ -34,14 +37,39 @@ const misleadingSugarGPerL = 2
 /** No spirit on sale is stronger. */
 const strongestPctVol = 97
 
+/** How well the ledger knows acid and other solubles: food tables against a maker's own fruit. */
+const otherExtractUncertainty = 0.3
+
 export function interpretReading(reading: Reading, context: ReadingContext): Interpretation {
+  const seen = withAllExtract(context)
   try {
-    const told = tell(reading, context)
-    return { ...told, doubts: doubtsOf(told, reading, context) }
+    const told = sugarAlone(tell(reading, seen), context)
+    return { ...told, doubts: doubtsOf(told, reading, seen) }
   } catch (error) {
     if (!(error instanceof DomainError)) throw error
     const doubt = error.code === 'noSuchMixture' ? 'noSuchMixture' : 'outOfRange'
-    return { doubts: [doubt, ...doubtsOf({}, reading, context)] }
+    return { doubts: [doubt, ...doubtsOf({}, reading, seen)] }
+  }
+}
+
+/** What the instruments see as sugar. */
+function withAllExtract(context: ReadingContext): ReadingContext {
+  const { expectedSugarGPerL, expectedOtherExtractGPerL = 0 } = context
+  if (expectedSugarGPerL === undefined) return context
+  return { ...context, expectedSugarGPerL: expectedSugarGPerL + expectedOtherExtractGPerL }
+}
+
+/** Takes what the ledger expects of acid and other solubles off what was read as sugar. */
+function sugarAlone(told: Told, { expectedOtherExtractGPerL = 0 }: ReadingContext): Told {
+  const { sugarGPerL, sugarUncertaintyGPerL = 0 } = told
+  if (sugarGPerL === undefined) return told
+  return {
+    ...told,
+    sugarGPerL: Math.max(0, sugarGPerL - expectedOtherExtractGPerL),
+    sugarUncertaintyGPerL: rootSumSquare(
+      sugarUncertaintyGPerL,
+      otherExtractUncertainty * expectedOtherExtractGPerL,
+    ),
   }
 }
 
