@@ -3,6 +3,7 @@
  * comes out, and whether it changes the book. Types are inferred from here and never restated.
  */
 import * as z from 'zod'
+import { BenchReply, BenchRequest } from './schemas/bench.ts'
 import { Colour, Count, Id, Instant, Name, Note } from './schemas/basics.ts'
 import {
   Balance,
@@ -155,6 +156,9 @@ export const channels = {
       }),
     ),
   ),
+
+  /** What an instrument's numbers mean, or what a small calculation comes to; touches no book. */
+  'bench.measure': channel('read', BenchRequest, BenchReply),
 
   'today.list': channel(
     'read',

@@ -12,6 +12,7 @@ export { reduce, reduceByWeight, reduceToVolume } from './alcoholometry/reduce.t
 export { massFractionOfDensity, strengthOfDensity } from './alcoholometry/strength-of-density.ts'
 export { massFractionOfStrength, strengthOfMassFraction } from './alcoholometry/strength.ts'
 export { trueStrength } from './alcoholometry/true-strength.ts'
+export { measure } from './bench/measure.ts'
 export { fold, batchIdOf, type Folded, type Step } from './ledger/fold.ts'
 export { balance } from './ledger/balance.ts'
 export { curveOf, jarSpans, stepsOf, yieldOf, type Span } from './ledger/batch-story.ts'

@@ -18,6 +18,9 @@ export const ErrorCode = z.enum([
   'alreadyThere',
   'noSuchMixture',
   'breaksLater',
+  // the engine said no: the details name quantity, value and range, or by how much
+  'outOfRange',
+  'ambiguous',
   // not there, or not as it was
   'notFound',
   'staleEdit',

@@ -7,6 +7,7 @@
  * Leaves out: British and other old proofs.
  * @example strengthOfProof(80) // 40.07
  */
+import type { Explanation } from '../../../shared/schemas/bench.ts'
 import { greatestVolumeMl, requirePositive, requireRange } from '../range.ts'
 import { coldestC, densityOn, densityProfile, warmestC } from './density-of-spirit.ts'
 import { massFractionOfDensity } from './strength-of-density.ts'
@@ -60,3 +61,13 @@ export function volumeAtSixtyFahrenheit(spirit: {
 
 const proofOfMassFraction = (massFraction: number): number =>
   200 * volumeShareOfMassFraction(profileAtSixty, massFraction)
+
+export const proofExplained: Explanation = {
+  id: 'proof',
+  method:
+    'Proof is twice the percentage by volume at 60 °F. The strength is turned into a share of ethanol by mass, which no temperature changes, and back at 20 °C.',
+  source: '27 CFR 30.61, 30.66 and 30.67, by the densities of OIML R 22 (1975)',
+  limits: 'American proof, 0 to 200; −4 to 104 °F for the hydrometer. British proof is another.',
+  uncertainty:
+    'From the number’s own, and 0.06 proof of the method’s where a hydrometer is corrected.',
+}

@@ -8,6 +8,7 @@
  * RangeError outside. Leaves out: sugar; a sweet liquid is a case for marrying.
  * @example reduce({ volumeMl: 1000, strengthPctVol: 96, targetPctVol: 40 }).waterMl // 1470.5
  */
+import type { Explanation } from '../../../shared/schemas/bench.ts'
 import { greatestMassG, greatestVolumeMl, requirePositive, requireRange } from '../range.ts'
 import { densityOn, profileAtTwenty } from './density-of-spirit.ts'
 import { massFractionOfStrength } from './strength.ts'
@@ -77,4 +78,14 @@ function reduction(spiritMl: number, resultMl: number, from: PerMl, to: PerMl): 
   const waterG = Math.max(resultMl * to.massG - spiritMl * from.massG, 0)
   const waterMl = (1000 * waterG) / waterDensity
   return { waterMl, waterG, resultMl, contractionMl: spiritMl + waterMl - resultMl }
+}
+
+export const reduceExplained: Explanation = {
+  id: 'reduce',
+  method:
+    'Ethanol is kept by weight: what is in the spirit must be in the result. Weights are turned into volumes at 20 °C by the density of each strength, so the shrinking that happens on mixing is counted.',
+  source: 'OIML R 22 (1975) densities; checked against a pharmacopoeia’s dilution table',
+  limits: 'Spirit without sugar, measured at 20 °C, from 0.1 % vol to its own strength.',
+  uncertainty:
+    'From how fine the jug or scale and the strength are known, and 0.15 ml a litre of the method’s own (its worst against the printed table).',
 }

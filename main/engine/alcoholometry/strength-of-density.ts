@@ -9,6 +9,7 @@
  * RangeError outside. Leaves out: sugar; see strengthByBoilOff and strengthByTwoInstruments.
  * @example strengthOfDensity({ densityKgPerM3: 948.05, temperatureC: 20 }) // 40.00
  */
+import type { Explanation } from '../../../shared/schemas/bench.ts'
 import { DomainError } from '../domain-error.ts'
 import { requireRange } from '../range.ts'
 import {
@@ -73,4 +74,14 @@ function solveMassFraction(
     fraction = next
   }
   return fraction
+}
+
+export const strengthOfDensityExplained: Explanation = {
+  id: 'strengthOfDensity',
+  method:
+    'Looks for the one strength whose spirit has this density at this temperature. Stronger is always lighter, so there is one answer.',
+  source: 'International alcoholometric tables, OIML R 22 (1975), solved backwards',
+  limits:
+    'Spirit and water alone, −20 to 40 °C; below 0 °C weak spirit is refused, where many strengths share a density. Sugar makes it useless.',
+  uncertainty: 'From the density’s and the thermometer’s, and 0.05 kg/m³ of the equation’s own.',
 }

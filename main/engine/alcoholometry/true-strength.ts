@@ -8,6 +8,7 @@
  * is that dense or light at that temperature. Leaves out: sugar, which makes the reading useless.
  * @example trueStrength({ readingPctVol: 40, temperatureC: 10 }) // 43.98
  */
+import type { Explanation } from '../../../shared/schemas/bench.ts'
 import { requireRange } from '../range.ts'
 import { coldestC, densityOn, profileAtTwenty, warmestC } from './density-of-spirit.ts'
 import { strengthOfDensity } from './strength-of-density.ts'
@@ -30,4 +31,14 @@ export function trueStrength(shown: { readingPctVol: number; temperatureC: numbe
     densityKgPerM3: graduated / glassGrowth(temperatureC, 20),
     temperatureC,
   })
+}
+
+export const trueStrengthExplained: Explanation = {
+  id: 'trueStrength',
+  method:
+    'The reading is turned into the density the glass floats in, allowing for the growth of the glass itself (25 millionths a degree), and that density at that temperature into strength.',
+  source: 'OIML R 22 (1975); checked against the table of 27 CFR 30.61',
+  limits: '0 to 100 % vol, −20 to 40 °C, an instrument graduated at 20 °C, no sugar.',
+  uncertainty:
+    'From the instrument’s and the thermometer’s, and 0.03 % vol of the method’s own (its scatter against the printed table).',
 }

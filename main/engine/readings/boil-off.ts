@@ -9,6 +9,7 @@
  * with the kg/m³ too many where no liqueur has both. Leaves out: errors in making up the volume.
  * @example strengthByBoilOff({ densityBeforeKgPerM3: 985.42, densityAfterKgPerM3: 1036.65 }).strengthPctVol // 40.0
  */
+import type { Explanation } from '../../../shared/schemas/bench.ts'
 import { densityOn, densityProfile } from '../alcoholometry/density-of-spirit.ts'
 import { strengthOfDensity } from '../alcoholometry/strength-of-density.ts'
 import { DomainError } from '../domain-error.ts'
@@ -138,4 +139,15 @@ function shortcutPctVol({ before, after, temperatureC }: Densities): number | un
   if (densityKgPerM3 < densityOn(profile, 1) || densityKgPerM3 > densityOn(profile, 0))
     return undefined
   return strengthOfDensity({ densityKgPerM3, temperatureC })
+}
+
+export const strengthByBoilOffExplained: Explanation = {
+  id: 'strengthByBoilOff',
+  method:
+    'What is left when the spirit is boiled off, made up with water to the first volume, tells the sugar by its density. The strength is then the one at which that sugar and spirit together have the density measured before. The old rule of taking one density from the other is shown beside it: it errs by up to 2 % vol in strong, sweet liqueurs.',
+  source: 'Sucrose by ICUMSA (SPS-4), spirit by OIML R 22 (1975); the old rule is Tabarié’s',
+  limits:
+    '0 to 40 °C, both measured at the same temperature and made up to exactly the same volume. Fruit acids and other solubles count as sugar.',
+  uncertainty:
+    'From the hydrometer’s and the thermometer’s, and from what no table tells: how ethanol changes the room sugar takes (0.005 ml a gram).',
 }

@@ -8,6 +8,7 @@
  * uncertainty. RangeError outside. Leaves out: drops on the neck, a bent scale.
  * @example densityByWeighing({ massG: 98.54, volumeMl: 100 }).densityKgPerM3 // 986.5
  */
+import type { Explanation } from '../../../shared/schemas/bench.ts'
 import { requirePositive, requireRange } from '../range.ts'
 import { densityOfWater } from '../solution/density-of-water.ts'
 import { flaskShare, rootSumSquare } from './instruments.ts'
@@ -61,3 +62,14 @@ function requireWeighing({ massG, scaleStepG = 0.1 }: Weighing): void {
 
 /** Two roundings to the last digit, each even between half a step up and down. */
 const weighingUncertaintyG = (scaleStepG: number): number => scaleStepG * Math.sqrt(2 / 12)
+
+export const densityByWeighingExplained: Explanation = {
+  id: 'densityByWeighing',
+  method:
+    'Weight over volume, and a little more for the air that carries part of the liquid. A flask’s own volume is best learnt by weighing it full of water.',
+  source:
+    'Buoyancy of weighing in air (air 1.2, weights 8000 kg/m³; OIML R 111); water by Kell (1975)',
+  limits: '600 to 2000 kg/m³. Drops on the neck and air bubbles are not allowed for.',
+  uncertainty:
+    'From the scale’s last digit, twice rounded (empty and full), and from the flask’s volume.',
+}

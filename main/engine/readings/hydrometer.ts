@@ -7,6 +7,7 @@
  * RangeError outside. Leaves out: the pull of the surface, which its makers allow for.
  * @example densityOfHydrometer({ readingKgPerM3: 1030, temperatureC: 10 }) // 1030.26
  */
+import type { Explanation } from '../../../shared/schemas/bench.ts'
 import { coldestC, warmestC } from '../alcoholometry/density-of-spirit.ts'
 import { glassGrowth } from '../alcoholometry/true-strength.ts'
 import { requireRange } from '../range.ts'
@@ -21,4 +22,14 @@ export function densityOfHydrometer(shown: {
   requireRange('temperature', temperatureC, coldestC, warmestC, '°C')
   requireRange('graduation temperature', graduatedAtC, 0, 30, '°C')
   return readingKgPerM3 / glassGrowth(temperatureC, graduatedAtC)
+}
+
+export const densityOfHydrometerExplained: Explanation = {
+  id: 'densityOfHydrometer',
+  method:
+    'Glass grows by 25 millionths of its volume a degree from where it was graduated, so the liquid is that much less dense than shown. What it is at 20 °C depends on what is in it.',
+  source: 'Expansion of instrument glass, OIML R 22 (1975)',
+  limits: '600 to 2000 kg/m³, −20 to 40 °C.',
+  uncertainty:
+    'From the hydrometer’s and, where the density is carried to 20 °C, the thermometer’s.',
 }

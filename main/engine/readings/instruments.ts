@@ -2,21 +2,34 @@
  * Standard uncertainties (one standard deviation) of home instruments and of the equations, where
  * nothing better is said. Each is an engineering estimate with its reason.
  */
+import { usualFineness } from '../../../shared/fineness.ts'
 
-/** A home alcoholometer graduated in whole % vol, read to half a division. */
-export const alcoholometerPctVol = 0.5
+export const {
+  alcoholometerPctVol,
+  hydrometerKgPerM3,
+  refractometerBrix,
+  thermometerC,
+  flaskShare,
+} = usualFineness
 
-/** A home hydrometer graduated in 1 or 2 kg/m³: half a division and as much of its own error. */
-export const hydrometerKgPerM3 = 1
+/** kg/m³ that OIML R 22 may be off: older tables differ from it by 0.05 on average, 0.12 at most. */
+export const spiritDensityKgPerM3 = 0.05
 
-/** A hand refractometer graduated in 0.2 °Bx and as exact as its makers claim. */
-export const refractometerBrix = 0.2
+/** % vol that a corrected alcoholometer may be off: 0.06 proof rms against 27 CFR 30.61. */
+export const correctionPctVol = 0.03
 
-/** A kitchen thermometer. */
-export const thermometerC = 0.5
+/** Share of the result that a reduction's volumes may be off: 0.15 mL/L against a printed table. */
+export const reductionShare = 0.00015
 
-/** A flask with a mark, as a share of its volume: ±0.2 % in a triangle. */
-export const flaskShare = 0.002 / Math.sqrt(6)
+/** Share of a volume carried from one temperature to another. */
+export const expansionShare = 0.0002
+
+/** °Bx that the temperature correction of refractometers may be off between its rows. */
+export const brixCorrection = 0.02
+
+/** kg/m³ that the sucrose equation may be off, by mass fraction: against printed tables. */
+export const syrupDensityErrorKgPerM3 = (massFraction: number): number =>
+  massFraction <= 0.5 ? 0.1 : massFraction <= 0.6 ? 0.2 : 0.8
 
 /** mL/g: ethanol changes the room that sugar takes by an amount no public table tells. */
 export const sugarRoomMlPerG = 0.005

@@ -9,6 +9,7 @@
  * strengthByTwoInstruments does with its own temperature.
  * @example brixAt20({ brixReading: 20, temperatureC: 25 }) // 20.38
  */
+import type { Explanation } from '../../../shared/schemas/bench.ts'
 import { requireRange } from '../range.ts'
 import { highestBrix } from '../solution/refraction.ts'
 
@@ -30,4 +31,15 @@ function atBrix(row: readonly number[], brix: number): number {
   const place = Math.min(brix / 10, row.length - 1)
   const below = Math.min(Math.floor(place), row.length - 2)
   return row[below]! + (row[below + 1]! - row[below]!) * (place - below)
+}
+
+export const brixAt20Explained: Explanation = {
+  id: 'brixAt20',
+  method:
+    'A table of corrections for sugar in water, between its rows in straight lines. One that corrects by itself is taken at its word.',
+  source:
+    'International temperature correction for refractometers (ICUMSA; the row at 10 °C after the GOST table)',
+  limits:
+    '0 to 85 °Bx, 10 to 30 °C, sugar in water. Spirit also refracts: use it together with a hydrometer there.',
+  uncertainty: 'From the instrument’s and the thermometer’s, and 0.02 °Bx of the table’s own.',
 }

@@ -10,6 +10,7 @@
  * acids and solubles count as sugar.
  * @example strengthByTwoInstruments({ densityKgPerM3: 1000.47, brixReading: 20.41 }).strengthPctVol // 30.0
  */
+import type { Explanation } from '../../../shared/schemas/bench.ts'
 import {
   densityOn,
   densityProfile,
@@ -191,4 +192,16 @@ function uncertainties(
       (bySugar(seen) * byEthanol('density') - byEthanol(seen) * bySugar('density')) * doubt.brix,
     ) / Math.abs(determinant)
   return { uncertaintyPctVol: effect('strengthPctVol'), uncertaintyGPerL: effect('sugarGPerL') }
+}
+
+export const strengthByTwoInstrumentsExplained: Explanation = {
+  id: 'strengthByTwoInstruments',
+  method:
+    'Sugar makes a liquid denser and refract more; spirit makes it lighter and refract more. Only one strength and sweetness shows both numbers: where the two lines cross.',
+  source:
+    'OIML R 22 (1975), ICUMSA (SPS-4), refraction after the tables of the CRC Handbook, put together by specific refraction (Lorentz and Lorenz, 1880)',
+  limits:
+    '0 to 40 °C, −5 to 85 °Bx, a refractometer that corrects for temperature. Fruit acids and other solubles count as sugar.',
+  uncertainty:
+    'From both instruments’ and the thermometer’s; the refraction of spirit with sugar is itself known only to 0.2 °Bx, about 0.4 % vol.',
 }

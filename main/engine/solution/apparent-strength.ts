@@ -8,6 +8,7 @@
  * the kg/m³ by which it is. RangeError outside. Leaves out: nothing known to matter.
  * @example apparentStrength({ strengthPctVol: 40, sugarGPerL: 100 }).readingPctVol // 9.4
  */
+import type { Explanation } from '../../../shared/schemas/bench.ts'
 import { densityOn, profileAtTwenty } from '../alcoholometry/density-of-spirit.ts'
 import { strengthOfDensity } from '../alcoholometry/strength-of-density.ts'
 import { glassGrowth } from '../alcoholometry/true-strength.ts'
@@ -35,4 +36,14 @@ export function apparentStrength(
       ? strengthOfDensity({ densityKgPerM3: graduated, temperatureC: 20 })
       : undefined
   return { readingPctVol, densityKgPerM3, offScaleKgPerM3 }
+}
+
+export const apparentStrengthExplained: Explanation = {
+  id: 'apparentStrength',
+  method:
+    'An alcoholometer floats by density alone, and its scale was made for spirit without sugar. Sugar makes the liquid dense, so it stands too high and shows too little: about 0.27 % vol for each g/L near 40 % vol.',
+  source: 'OIML R 22 (1975) and ICUMSA (SPS-4) put together',
+  limits: '−20 to 40 °C. Off the scale it shows nothing.',
+  uncertainty:
+    'From how well strength and sugar are known, and about 1 kg/m³ of the sweet liquid’s own.',
 }

@@ -8,6 +8,7 @@
  * Leaves out: invert and fruit sugars, which differ by about 1 kg/m³.
  * @example densityOfSucrose({ massFraction: 0.5, temperatureC: 20 }) // 1229.65
  */
+import type { Explanation } from '../../../shared/schemas/bench.ts'
 import { requireRange } from '../range.ts'
 import { waterDensityKgPerM3 } from './density-of-water.ts'
 
@@ -59,4 +60,15 @@ export function sucroseMlPerG(massFraction: number, temperatureC: number): numbe
   const water = waterDensityKgPerM3(heldC)
   const excess = excessPerFraction(fraction, heldC)
   return (1000 * (water - (1 - fraction) * excess)) / (water * (water + fraction * excess))
+}
+
+export const densityOfSucroseExplained: Explanation = {
+  id: 'densityOfSucrose',
+  method:
+    'The density follows from the share of sugar by mass (degrees Brix) and the temperature by one polynomial; the other way round it is solved.',
+  source: 'ICUMSA, method SPS-4',
+  limits:
+    '0 to 85 % by mass, 0 to 80 °C, cane or beet sugar in water; fruit sugars differ by about 1 kg/m³.',
+  uncertainty:
+    '0.1 kg/m³ of the equation’s own up to half sugar, 0.2 to 60 %, 0.8 beyond, and from the instruments’.',
 }

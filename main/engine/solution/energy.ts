@@ -6,6 +6,7 @@
  * RangeError outside. Leaves out: protein, fat (nut and cream liqueurs), fibre.
  * @example energyOf({ strengthPctVol: 40, sugarGPerL: 200 }).kJ // 1255.5
  */
+import type { Explanation } from '../../../shared/schemas/bench.ts'
 import { ethanolDensityKgPerM3 } from '../alcoholometry/density-of-spirit.ts'
 import { greatestVolumeMl, requirePositive, requireRange } from '../range.ts'
 
@@ -41,4 +42,13 @@ export function energyOf(glass: {
     grams.sugar * perGram.sugar[unit] +
     grams.acid * perGram.acid[unit]
   return { kJ: total('kJ'), kcal: total('kcal') }
+}
+
+export const energyOfExplained: Explanation = {
+  id: 'energyOf',
+  method:
+    'Grams of ethanol, sugar and acid, each times the energy that labels count for it: 29, 17 and 13 kJ (7, 4 and 3 kcal).',
+  source: 'Regulation (EU) 1169/2011, Annex XIV',
+  limits: 'Without protein and fat, such as in cream or nut liqueurs.',
+  uncertainty: 'From how well volume, strength and sugar are known; the factors are a convention.',
 }

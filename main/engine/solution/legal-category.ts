@@ -8,6 +8,7 @@
  * Leaves out: what must be in it (which fruit, whose spirit), and that selling needs a licence.
  * @example invertSugar(95) // 100.0
  */
+import type { Explanation } from '../../../shared/schemas/bench.ts'
 import { requireRange } from '../range.ts'
 
 /** By molar mass: sucrose 342.30 takes up one water, 18.015. */
@@ -94,4 +95,15 @@ function verdict(
   const excessInvertGPerL = Math.max(invert - (rule.mostInvertGPerL ?? invert), 0)
   const isMet = missingPctVol + missingInvertGPerL + excessInvertGPerL === 0
   return { category, isMet, missingPctVol, missingInvertGPerL, excessInvertGPerL }
+}
+
+export const legalCategoryExplained: Explanation = {
+  id: 'legalCategory',
+  method:
+    'Strength and sugar are held against the least that each name asks for; sugar counts as invert sugar, 1.0526 times cane sugar.',
+  source:
+    'Regulation (EU) 2019/787; 27 CFR 5; label tolerances in Regulation (EU) 1169/2011, Annex XII',
+  limits:
+    'Only strength and sugar: which fruit and whose spirit must go in, and that selling needs a licence, is not looked at. Some rules are known at second hand or from memory, as marked.',
+  uncertainty: 'None stated: the rules are limits, not measurements.',
 }

@@ -8,6 +8,7 @@
  * In: grams, −20 to 40 °C. Out: mL; no liquid is 0 mL. RangeError outside. Leaves out: pulp.
  * @example liquidVolumeMl({ ethanolG: 0, waterG: 500, sugarG: 500 }) // 813.2
  */
+import type { Explanation } from '../../../shared/schemas/bench.ts'
 import {
   coldestC,
   densityOn,
@@ -58,4 +59,14 @@ export function solutionVolumeMl(
   const sugarMl =
     sugarG === 0 ? 0 : sugarG * sucroseMlPerG(sugarG / (sugarG + waterG), temperatureC)
   return spiritMl + sugarMl + (acidG + solublesG) * solublesMlPerG
+}
+
+export const liquidVolumeExplained: Explanation = {
+  id: 'liquidVolume',
+  method:
+    'The volume of the spirit and water alone, and on top of it the room that sugar takes in water: 0.62 ml a gram, a little more where there is much.',
+  source: 'OIML R 22 (1975) and ICUMSA (SPS-4) put together',
+  limits:
+    'Exact for spirit alone and for syrup alone; what ethanol and sugar do to each other is in no public table.',
+  uncertainty: 'About 1 kg/m³ in a sweet liqueur: 0.005 ml for each gram of sugar.',
 }

@@ -7,6 +7,7 @@
  * Leaves out: what anyone can safely drink.
  * @example standardDrinks({ volumeMl: 35, strengthPctVol: 40 }).unitedKingdom // 1.4
  */
+import type { Explanation } from '../../../shared/schemas/bench.ts'
 import { ethanolDensityKgPerM3 } from '../alcoholometry/density-of-spirit.ts'
 import { greatestVolumeMl, requirePositive, requireRange } from '../range.ts'
 
@@ -37,4 +38,14 @@ export function standardDrinks(glass: {
     unitedStates: ethanolG / americanDrinkG,
     australia: ethanolG / australianDrinkG,
   }
+}
+
+export const standardDrinksExplained: Explanation = {
+  id: 'standardDrinks',
+  method:
+    'The ethanol in the glass over what a country calls one drink: 10 ml in the United Kingdom, 14 g in the United States, 10 g in Australia.',
+  source:
+    'Guidance of the health authorities of those countries; questionnaires of the WHO (AUDIT, 2001)',
+  limits: 'Says nothing of what anyone can safely drink.',
+  uncertainty: 'From how well volume and strength are known.',
 }

@@ -8,6 +8,7 @@
  * per gram of water. RangeError outside. Leaves out: fruit sugars, which dissolve better.
  * @example sucroseSolubility({ ethanolMassFraction: 0, temperatureC: 20 }) // 2.00
  */
+import type { Explanation } from '../../../shared/schemas/bench.ts'
 import { requireRange } from '../range.ts'
 
 /** Mass percent in rising powers of °C; Vavrinecz, from memory. */
@@ -25,4 +26,14 @@ export function sucroseSolubility(liquid: {
   const percent = saturation.reduceRight((sum, term) => sum * temperatureC + term, 0)
   const kept = Math.min(1, (1 - ethanolMassFraction) / (1 - undisturbedFraction))
   return (kept * percent) / (100 - percent)
+}
+
+export const sucroseSolubilityExplained: Explanation = {
+  id: 'sucroseSolubility',
+  method:
+    'The water holds as much sugar as it would alone, up to a fifth of ethanol by mass; beyond, less and less, to nothing in pure ethanol.',
+  source:
+    'Vavrinecz (1962, from memory) for water; with ethanol an engineering estimate, for no table was found',
+  limits: '0 to 90 °C. A guide: it warns, it does not forbid.',
+  uncertainty: 'Within 0.2 % of the sugar in water; unknown with ethanol, perhaps a fifth.',
 }

@@ -8,6 +8,7 @@
  * Leaves out: invert and fruit sugars, which take the same room within 1 kg/m³.
  * @example sweeten({ volumeMl: 1000, strengthPctVol: 40, targetSugarGPerL: 200 }).sugarG // 228.3
  */
+import type { Explanation } from '../../../shared/schemas/bench.ts'
 import { requireRange } from '../range.ts'
 import { rootBetween } from '../root.ts'
 import { composeSolution } from './compose-solution.ts'
@@ -53,4 +54,14 @@ export function sweeten(liquid: {
     addedMl: after.volumeMl - volumeMl,
     undissolvedG: Math.max(before.sugarG + sugarG - solubleG, 0),
   }
+}
+
+export const sweetenExplained: Explanation = {
+  id: 'sweeten',
+  method:
+    'Sugar takes room itself, so more is needed than the missing grams a litre, and the strength falls. The amount is the one that comes out right after it has dissolved.',
+  source: 'ICUMSA (SPS-4) and OIML R 22 (1975) put together',
+  limits: 'Up to 1200 g/L, all at 20 °C.',
+  uncertainty:
+    'From how well volume, strength and sugar are known, and 0.005 ml for each gram of sugar.',
 }

@@ -18,7 +18,8 @@ export function useFailureWords(): (error: CallError | Error) => string {
     if (refusal) return refusalWords(refusal)
     if (reply.code === 'outOfRange') return limitWords(reply.details)
     if (reply.code === 'noSuchMixture') return mixtureWords(reply.details)
-    return t(`codes.error.${otherCode(reply.code)}`)
+    // A refusal that came without its place can't be told better than a fault in the form.
+    return t(`codes.error.${isRefusalCode(reply.code) ? 'badInput' : reply.code}`)
   }
 }
 
@@ -32,38 +33,5 @@ function refusalIn({ code, details }: ErrorReply): Refusal | undefined {
 const withoutIndex = ({ index: _index, ...details }: Record<string, unknown>) => details
 
 /** A range has words of its own, with its numbers. */
-type OtherCode = Exclude<ErrorReply['code'], Refusal['code'] | 'outOfRange'>
-
-function otherCode(code: ErrorReply['code']): OtherCode {
-  switch (code) {
-    case 'unknownChannel':
-    case 'badInput':
-    case 'breaksLater':
-    case 'ambiguous':
-    case 'notFound':
-    case 'staleEdit':
-    case 'nothingToUndo':
-    case 'stillInUse':
-    case 'bookNewer':
-    case 'bookDamaged':
-    case 'bookReadOnly':
-    case 'bookBusy':
-    case 'diskFull':
-    case 'internal':
-      return code
-    case 'alreadyThere':
-    case 'beforeItExisted':
-    case 'inTheFuture':
-    case 'jarTaken':
-    case 'noFruit':
-    case 'noSuchMixture':
-    case 'notEnough':
-    case 'nothingThere':
-    case 'sameJar':
-    case 'unknownPlace':
-    case 'wrongGoods':
-    case 'outOfRange':
-      // A refusal that came without its place can't be told better than this.
-      return 'badInput'
-  }
-}
+const isRefusalCode = (code: ErrorReply['code']): code is Refusal['code'] =>
+  Refusal.shape.code.options.some((option) => option === code)
