@@ -1,12 +1,13 @@
 /** The whole window: the book's state first, then the first-run screen or the shell with a screen. */
 import { I18nextProvider } from 'react-i18next'
-import { I18nProvider, RouterProvider } from 'react-aria-components'
-import { Router } from 'wouter'
+import { RouterProvider } from 'react-aria-components'
+import { Router, useLocation } from 'wouter'
 import { navigate, useHashLocation } from 'wouter/use-hash-location'
 import type { Bridge } from '../../shared/channels.ts'
 import { ReadState } from '../parts/failure/read-state.tsx'
 import { FirstRunScreen } from '../screens/first-run/first-run-screen.tsx'
 import { BridgeProvider } from './bridge-context.tsx'
+import { ErrorBoundary } from './error-boundary.tsx'
 import { useRead } from './queries.ts'
 import { Routes } from './routes.tsx'
 import { SettingsProvider } from './settings.tsx'
@@ -31,20 +32,21 @@ export function App({ bridge }: { bridge: Bridge }) {
 
 function OpenBook() {
   const status = useRead('cellar.status', {})
+  const [location] = useLocation()
   useTheme(status.data?.settings.theme)
   return (
     <ReadState query={status}>
       {(cellar) => (
         <SettingsProvider settings={cellar.settings}>
-          <I18nProvider locale={cellar.settings.locale}>
-            {cellar.isEmpty && !cellar.isDemo ? (
-              <FirstRunScreen settings={cellar.settings} />
-            ) : (
-              <Shell cellar={cellar}>
+          {cellar.isEmpty && !cellar.isDemo ? (
+            <FirstRunScreen settings={cellar.settings} />
+          ) : (
+            <Shell cellar={cellar}>
+              <ErrorBoundary resetKey={location}>
                 <Routes />
-              </Shell>
-            )}
-          </I18nProvider>
+              </ErrorBoundary>
+            </Shell>
+          )}
         </SettingsProvider>
       )}
     </ReadState>

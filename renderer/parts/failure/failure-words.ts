@@ -16,6 +16,7 @@ export function useFailureWords(): (error: CallError | Error) => string {
     if (reply.details['lost'] === true) return t('codes.lost')
     const refusal = refusalIn(reply)
     if (refusal) return refusalWords(refusal)
+    // What is out of range, or fits no mixture, has words with its numbers.
     if (reply.code === 'outOfRange') return limitWords(reply.details)
     if (reply.code === 'noSuchMixture') return mixtureWords(reply.details)
     // A refusal that came without its place can't be told better than a fault in the form.
@@ -32,6 +33,5 @@ function refusalIn({ code, details }: ErrorReply): Refusal | undefined {
 /** `index` tells which of several moves was meant; it is no part of the refusal. */
 const withoutIndex = ({ index: _index, ...details }: Record<string, unknown>) => details
 
-/** A range has words of its own, with its numbers. */
 const isRefusalCode = (code: ErrorReply['code']): code is Refusal['code'] =>
   Refusal.shape.code.options.some((option) => option === code)

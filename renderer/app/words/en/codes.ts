@@ -226,6 +226,9 @@ const mixture = {
   other: 'No mixture of spirit, water and sugar has these numbers together.',
 } as const
 
+const crashed =
+  'This screen stopped working. Nothing in the book was changed. Open the window again to go on.'
+
 const lost =
   'Ratafia does not answer. It may have been closed: start it again and use the new link.'
 
@@ -246,4 +249,5 @@ export const codes = {
   limited,
   mixture,
   lost,
+  crashed,
 } as const

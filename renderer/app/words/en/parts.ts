@@ -14,6 +14,7 @@ const quantityProblem = {
 export const parts = {
   loading: 'Reading the book…',
   tryAgain: 'Try again',
+  reload: 'Open again',
   close: 'Close',
   cancel: 'Cancel',
   required: 'required',
