@@ -62,7 +62,7 @@ export const JarContents = z.strictObject({
   bed: MatterShape,
   /** The free liquid; absent while there is none. */
   liquid: Liquid.optional(),
-  /** Everything liquid in the jar once it has come to rest; absent while there is none. */
+  /** Everything liquid in the jar once it has come to rest; absent with none, or with raw fruit. */
   resting: Liquid.optional(),
   heldMl: z.number(),
   pulpMl: z.number(),

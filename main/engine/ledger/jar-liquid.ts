@@ -37,7 +37,9 @@ export const wholeVolumeMl = (jar: JarState): number =>
 export function describeJar(jarId: string, jar: JarState): JarContents {
   const { free, held, bed } = jar.bodies
   const liquid = describeLiquid(free)
-  const resting = describeLiquid(restingLiquid(jar.bodies))
+  // Raw fruit keeps its juice: only dead tissue mixes with what stands around it.
+  const isRaw = jar.fruit?.cells === 'living'
+  const resting = isRaw ? undefined : describeLiquid(restingLiquid(jar.bodies))
   const heldMl = liquidVolumeMl(held)
   const pulpMl = held.pulpG * pulpMlPerG
   const bedMl = bed.sugarG * crystalMlPerG
@@ -53,7 +55,7 @@ export function describeJar(jarId: string, jar: JarState): JarContents {
     heldMl,
     pulpMl,
     bedMl,
-    fillMl: jar.fruit?.cells === 'living' ? Math.max(trueMl, jar.fruit.bulkMl) : trueMl,
+    fillMl: isRaw ? Math.max(trueMl, jar.fruit?.bulkMl ?? 0) : trueMl,
     fruits: jar.fruit ? jar.fruit.fruits.map((fruit) => ({ ...fruit })) : [],
     sugarDraws: jar.fruit?.sugarDraws ?? 0,
   }
