@@ -5,10 +5,11 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { fillDemo } from '../../main/demo/alder-end.ts'
 import { createService } from '../../main/service/create-service.ts'
 import type { Service } from '../../main/service/service.ts'
-import { fruitOf } from '../../main/engine/index.ts'
+import { describeSolution, fruitOf } from '../../main/engine/index.ts'
 import type { Answer, Channel, Request } from '../../shared/channels.ts'
+import { sumMatter } from '../../shared/matter.ts'
 import { Stage, type BatchPage, type BatchSummary } from '../../shared/schemas/cellar.ts'
-import type { MoveKind } from '../../shared/schemas/moves.ts'
+import { Move, type MoveKind } from '../../shared/schemas/moves.ts'
 
 interface Demo {
   readonly service: Service
@@ -59,6 +60,12 @@ const written = (pages: readonly BatchPage[]) =>
     moves: steps.map(({ recorded }) => ({ version: recorded.version, move: recorded.move })),
   }))
 
+/** Every kind that a batch's ledger can show but `crush`, which the demo takes back. */
+const batchMoves = Move.options
+  .map(({ shape }) => shape.kind.value)
+  .filter((kind) => kind !== 'buy' && kind !== 'crush')
+  .sort()
+
 const now = new Date('2026-11-25T18:00:00Z')
 
 describe('fillDemo', () => {
@@ -82,8 +89,7 @@ describe('fillDemo', () => {
 
   it('has a batch at every stage today', () => {
     const stages = new Set(batches.map(({ stage }) => stage))
-    for (const stage of Stage.options.filter((each) => each !== 'empty'))
-      expect(stages).toContain(stage)
+    expect([...stages].sort()).toEqual(Stage.options.filter((each) => each !== 'empty').sort())
   })
 
   it('has no batch of rhubarb', () => {
@@ -135,14 +141,25 @@ describe('fillDemo', () => {
     }
   })
 
-  it('steeps in spirit of 50 to 80 % vol', () => {
-    const steeped = pages.flatMap(({ steps }) => {
-      const poured = steps.filter(({ recorded: { move } }) =>
-        ['pourSpirit', 'pourWater'].includes(move.kind),
+  it('steeps the fruit of a batch in one jar, in spirit of 50 to 80 % vol', () => {
+    const begun = pages.filter(
+      ({ summary }) => summary.fruitIds.length > 0 && summary.stage !== 'layered',
+    )
+    expect(begun.length).toBeGreaterThan(35)
+    for (const { steps } of begun) {
+      const firstDraw = steps.findIndex(({ recorded }) => recorded.move.kind === 'drawOff')
+      const steeping = firstDraw < 0 ? steps : steps.slice(0, firstDraw)
+      const poured = steeping.flatMap(({ recorded: { move }, transfers }) =>
+        move.kind === 'pourSpirit' || move.kind === 'pourWater' ? transfers : [],
       )
-      return poured.length > 1 ? [poured] : []
-    })
-    expect(steeped.length).toBeGreaterThan(35)
+      const { strengthPctVol } = describeSolution(sumMatter(poured.map(({ matter }) => matter)))
+      expect(strengthPctVol).toBeGreaterThan(50)
+      expect(strengthPctVol).toBeLessThan(80)
+      const jarIds = steeping.flatMap(({ recorded: { move } }) =>
+        move.kind === 'charge' ? [move.jarId] : [],
+      )
+      expect(new Set(jarIds).size).toBe(1)
+    }
   })
 
   it('reads every instrument, noisily, and believes all but what sugar misled', () => {
@@ -162,30 +179,26 @@ describe('fillDemo', () => {
     expect(doubtful.length).toBeGreaterThanOrEqual(1)
     for (const { interpretation } of doubtful)
       expect(interpretation?.doubts).toEqual(['instrumentMisledBySugar'])
-    for (const { interpretation, liquid } of readings) {
-      if (interpretation?.doubts.length || interpretation?.strengthPctVol === undefined) continue
-      expect(Math.abs(interpretation.strengthPctVol - (liquid?.strengthPctVol ?? 0))).toBeLessThan(
-        5,
-      )
-    }
+    const believed = readings.filter(({ interpretation }) => !interpretation?.doubts.length)
+    const errors = believed.flatMap(({ interpretation, liquid }) =>
+      interpretation?.strengthPctVol === undefined || !liquid
+        ? []
+        : [interpretation.strengthPctVol - liquid.strengthPctVol],
+    )
+    expect(errors.length).toBeGreaterThan(100)
+    expect(Math.max(...errors.map(Math.abs))).toBeLessThan(1.5)
+    expect(Math.max(...errors.map(Math.abs))).toBeGreaterThan(0.3)
   })
 
   it('uses every kind of move, and mends mistakes as real books do', async () => {
     const steps = pages.flatMap((page) => page.steps)
     const kinds = new Set<MoveKind>(steps.map(({ recorded }) => recorded.move.kind))
-    for (const kind of ['charge', 'sugar', 'pourSpirit', 'pourWater', 'stir', 'read'] as const)
-      expect(kinds).toContain(kind)
-    for (const kind of ['drawOff', 'coverWithSugar', 'press', 'marry', 'filter'] as const)
-      expect(kinds).toContain(kind)
-    for (const kind of ['bottle', 'drawBottle', 'give', 'discard', 'correct', 'remark'] as const)
-      expect(kinds).toContain(kind)
+    expect([...kinds].sort()).toEqual(batchMoves)
     const amended = steps.filter(({ recorded }) => recorded.version > 1)
     expect(amended.length).toBeGreaterThanOrEqual(2)
     const [first] = amended
     const history = await demo.ask('moves.history', { moveId: first?.recorded.id as string })
     expect(history.length).toBeGreaterThanOrEqual(2)
-    // What was undone stands in no ledger.
-    expect(kinds).not.toContain('crush')
     expect(steps.map(({ recorded }) => recorded.move.note)).toContain(
       'Crushed the jar beside this one, not this. Taken back.',
     )
@@ -216,18 +229,12 @@ describe('fillDemo', () => {
     leave(again)
   }, 120_000)
 
-  it.each([
-    '2027-01-15T09:00:00Z',
-    '2027-03-15T07:10:00Z',
-    '2027-06-20T21:00:00Z',
-    '2028-02-29T00:30:00Z',
-  ])(
+  it.each(['2027-03-15T07:10:00Z', '2027-08-10T21:00:00Z'])(
     'can be made on any other day, such as %s',
     async (day) => {
       const other = await madeAt(new Date(day))
       const stages = new Set((await other.ask('batches.list', {})).map(({ stage }) => stage))
-      for (const stage of Stage.options.filter((each) => each !== 'empty'))
-        expect(stages).toContain(stage)
+      expect([...stages].sort()).toEqual(Stage.options.filter((each) => each !== 'empty').sort())
       leave(other)
     },
     120_000,
