@@ -26,17 +26,16 @@ export function useLog(batchId: string) {
   }
 
   function together(moves: readonly Move[]): string {
-    const [first, ...others] = moves
+    // A purchase on the way is not what was meant to be done.
+    const meant = moves.filter(({ kind }) => kind !== 'buy')
+    const [first, ...others] = meant.length > 0 ? meant : moves
     if (!first) return ''
-    const what = moveWords(first)
+    const what = moveWords(first, moves)
     return others.length === 0 ? what : t('batch.log.andMore', { what, count: others.length })
   }
 
   function recorded(moves: readonly Move[]) {
-    // A purchase on the way is not what was meant to be done.
-    const meant = moves.filter(({ kind }) => kind !== 'buy')
-    const what = together(meant.length > 0 ? meant : moves)
-    setTold({ words: t('batch.log.recorded', { what }), canUndo: true })
+    setTold({ words: t('batch.log.recorded', { what: together(moves) }), canUndo: true })
     openForm(undefined)
   }
 

@@ -8,20 +8,22 @@ import { useGoodsName, useJars } from '../../parts/names/use-names.ts'
 import type { Dimension } from '../../parts/quantity/units.ts'
 import { useQuantities } from '../../parts/quantity/use-quantities.ts'
 
-export type MoveWords = (move: Move) => string
+/** `alongside` are moves recorded together with it: what was bought there is known by them. */
+export type MoveWords = (move: Move, alongside?: readonly Move[]) => string
 
 export function useMoveWords(): MoveWords {
   const { t } = useTranslation()
   const { locale } = useSettings()
-  const { text } = useQuantities()
+  const { text, size } = useQuantities()
   const jars = useJars()
   const goodsName = useGoodsName()
   const pantry = useRead('pantry.list', {}).data
   const bottleLots = useRead('bottles.list', {}).data
 
   const jar = (id: string) => jars.get(id)?.jar.name ?? t('parts.place.theJar')
-  const goods = (lotId: string) => {
-    const lot = pantry?.find(({ id }) => id === lotId)
+  const goods = (lotId: string, alongside: readonly Move[]) => {
+    const bought = alongside.find((move) => move.kind === 'buy' && move.lotId === lotId)
+    const lot = bought?.kind === 'buy' ? bought : pantry?.find(({ id }) => id === lotId)
     return lot ? goodsName(lot.goods) : t('parts.place.thePantryLot')
   }
   const bottles = (id: string) =>
@@ -39,11 +41,14 @@ export function useMoveWords(): MoveWords {
       : t('batch.done.buyFor', { ...what, price: text(priceMinor, 'money') })
   }
 
-  function charge({ jarId, lotId, massG, refuseG, cut }: MoveOf<'charge'>): string {
+  function charge(
+    { jarId, lotId, massG, refuseG, cut }: MoveOf<'charge'>,
+    alongside: readonly Move[],
+  ): string {
     const what = {
       jar: jar(jarId),
       amount: text(massG, 'mass'),
-      goods: goods(lotId),
+      goods: goods(lotId, alongside),
       cut: t(`codes.cut.${cut}`),
     }
     return refuseG
@@ -76,8 +81,8 @@ export function useMoveWords(): MoveWords {
       return t('batch.done.discardBottles', { count: from.count, name: bottles(from.bottleLotId) })
     const amount = [...optional(from.massG, 'mass'), ...optional(from.volumeMl, 'volume')]
     return amount.length === 0
-      ? t('batch.done.discardLotAll', { goods: goods(from.lotId) })
-      : t('batch.done.discardLot', { goods: goods(from.lotId), amount: amount.join(' ') })
+      ? t('batch.done.discardLotAll', { goods: goods(from.lotId, []) })
+      : t('batch.done.discardLot', { goods: goods(from.lotId, []), amount: amount.join(' ') })
   }
 
   function correct({ found }: MoveOf<'correct'>): string {
@@ -88,7 +93,7 @@ export function useMoveWords(): MoveWords {
       })
     if ('lotId' in found) {
       const amount = [...optional(found.massG, 'mass'), ...optional(found.volumeMl, 'volume')]
-      return t('batch.done.correctLot', { goods: goods(found.lotId), amount: amount.join(' ') })
+      return t('batch.done.correctLot', { goods: goods(found.lotId, []), amount: amount.join(' ') })
     }
     const parts = [
       ...optional(found.volumeMl, 'volume'),
@@ -104,24 +109,24 @@ export function useMoveWords(): MoveWords {
     return t('batch.done.read', { jar: jar(jarId), instrument, shown })
   }
 
-  return (move) => {
+  return (move, alongside = []) => {
     switch (move.kind) {
       case 'buy':
         return buy(move)
       case 'charge':
-        return charge(move)
+        return charge(move, alongside)
       case 'sugar':
       case 'coverWithSugar':
         return t(`batch.done.${move.kind}`, {
           jar: jar(move.jarId),
           amount: text(move.massG, 'mass'),
-          goods: goods(move.lotId),
+          goods: goods(move.lotId, alongside),
         })
       case 'pourSpirit':
         return t('batch.done.pourSpirit', {
           jar: jar(move.jarId),
           amount: text(move.volumeMl, 'volume'),
-          goods: goods(move.lotId),
+          goods: goods(move.lotId, alongside),
         })
       case 'pourWater':
         return t('batch.done.pourWater', {
@@ -150,7 +155,7 @@ export function useMoveWords(): MoveWords {
       case 'bottle':
         return t('batch.done.bottle', {
           count: move.count,
-          size: text(move.bottleSizeMl, 'volume'),
+          size: size(move.bottleSizeMl, 'volume').text,
           jar: jar(move.fromJarId),
         })
       case 'drawBottle':

@@ -73,7 +73,7 @@ function JarStanding({ contents, colour }: { contents: JarContents; colour: stri
 
 function BottlesStanding({ lot, colour }: { lot: BottleLot; colour: string }) {
   const { t } = useTranslation()
-  const { text } = useQuantities()
+  const { size } = useQuantities()
   const { count, bottleSizeMl, name, liquid } = lot
   return (
     <li className={styles.standing}>
@@ -90,7 +90,7 @@ function BottlesStanding({ lot, colour }: { lot: BottleLot; colour: string }) {
         <span>
           {t('batch.answer.bottles', {
             bottles: t('parts.bottles', { count }),
-            size: text(bottleSizeMl, 'volume'),
+            size: size(bottleSizeMl, 'volume').text,
           })}
         </span>
         {liquid && <Strength pctVol={liquid.strengthPctVol} />}

@@ -94,10 +94,10 @@ interface JarChoiceProps {
 function JarChoice({ standing, name, batchId, isMultiple, isChosen, onChoose }: JarChoiceProps) {
   const { jar, contents } = standing
   const { t } = useTranslation()
-  const { text } = useQuantities()
+  const { text, size } = useQuantities()
   const batches = useBatches()
   const batch = batches.get(contents?.batchId ?? '')?.batch
-  const capacity = text(jar.capacityMl, 'volume')
+  const capacity = size(jar.capacityMl, 'volume').text
   return (
     <label className={styles.choice}>
       <input

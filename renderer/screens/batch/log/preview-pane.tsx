@@ -97,7 +97,7 @@ function Refused({ refused, remedy, onMend }: RefusedProps) {
 function After({ steps, colour }: { steps: readonly LedgerStep[]; colour: string }) {
   const { t } = useTranslation()
   const jars = useJars()
-  const { text } = useQuantities()
+  const { size } = useQuantities()
   const last = new Map<string, JarContents | null>()
   for (const step of steps) {
     for (const contents of step.after) last.set(contents.jarId, contents)
@@ -137,7 +137,7 @@ function After({ steps, colour }: { steps: readonly LedgerStep[]; colour: string
         <p key={move.bottleLotId}>
           {t('batch.preview.bottled', {
             bottles: t('parts.bottles', { count: move.count }),
-            size: text(move.bottleSizeMl, 'volume'),
+            size: size(move.bottleSizeMl, 'volume').text,
           })}
         </p>
       ))}

@@ -56,7 +56,7 @@ export const lotsOf = ({ pantry }: LogContext, kind: Goods['kind']): PantryLot[]
     .sort((a, b) => b.boughtAt.localeCompare(a.boughtAt))
 
 /** A vessel filled beyond this share has no room for turning and warmth. */
-const safeShare = 0.95
+export const safeShare = 0.95
 
 /**
  * The smallest vessel that takes a volume with room to spare: an empty one, or else one of the

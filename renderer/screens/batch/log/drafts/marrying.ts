@@ -17,7 +17,9 @@ import {
   hasLiquid,
   jarIdsOf,
   ownJars,
+  safeShare,
   type LogContext,
+  type StandingJar,
 } from './log-context.ts'
 
 export interface MarryingDraft extends DraftHead {
@@ -34,13 +36,15 @@ export function startMarrying(context: LogContext): MarryingDraft {
   const parts = extracts.length > 0 ? extracts : withLiquid
   const jarIds = jarIdsOf(parts)
   const wholeMl = parts.reduce((sum, standing) => sum + freeMl(standing), 0)
-  // Into a fresh vessel where one fits, else into the part that has room for the others.
-  const roomy = parts.find(
-    (standing) =>
-      standing.jar.capacityMl * 0.95 >=
-      (standing.contents?.fillMl ?? 0) + wholeMl - freeMl(standing),
-  )
-  const toJarId = (fittingJar(context, wholeMl, jarIds) ?? roomy)?.jar.id
+  // Into a fresh vessel where one fits, else into the part that has room for the others: room to
+  // spare if it can be, and up to the brim if not, which the cautions then say.
+  const takes = (standing: StandingJar, share: number) =>
+    share * standing.jar.capacityMl >= (standing.contents?.fillMl ?? 0) + wholeMl - freeMl(standing)
+  const toJarId = (
+    fittingJar(context, wholeMl, jarIds) ??
+    parts.find((part) => takes(part, safeShare)) ??
+    parts.find((part) => takes(part, 1))
+  )?.jar.id
   return { kind: 'marry', at: context.now(), note: '', jarIds, volumeMlByJar: {}, toJarId }
 }
 

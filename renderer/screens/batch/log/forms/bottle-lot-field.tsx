@@ -13,7 +13,7 @@ interface BottleLotFieldProps {
 
 export function BottleLotField({ lots, value, onChange, problem }: BottleLotFieldProps) {
   const { t } = useTranslation()
-  const { text } = useQuantities()
+  const { size } = useQuantities()
   return (
     <ChoiceField
       label={t('batch.form.bottleLot')}
@@ -25,7 +25,7 @@ export function BottleLotField({ lots, value, onChange, problem }: BottleLotFiel
         label: t('batch.form.bottlesLeft', {
           count: lot.count,
           name: lot.name,
-          size: text(lot.bottleSizeMl, 'volume'),
+          size: size(lot.bottleSizeMl, 'volume').text,
         }),
       }))}
     />
