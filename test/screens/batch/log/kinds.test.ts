@@ -1,0 +1,46 @@
+import { describe, expect, it } from 'vitest'
+import { kindGroups, kindOfAction } from '../../../../renderer/screens/batch/log/kinds.ts'
+import { NextStep, Stage } from '../../../../shared/schemas/cellar.ts'
+import { en } from '../../../../renderer/app/words/en.ts'
+import { contents, next, summary } from '../../cellar-fixture.ts'
+
+describe('kindGroups', () => {
+  it.each(Stage.options)('lists all nineteen kinds once at the stage %s', (stage) => {
+    const { likely, work, book } = kindGroups(summary({ stage }))
+    const all = [...likely, ...work, ...book]
+    expect(all).toHaveLength(19)
+    expect(new Set(all).size).toBe(19)
+  })
+
+  it.each(NextStep.shape.action.options)(
+    'puts the next step %s first where it is possible',
+    (action) => {
+      const two = [contents(), contents({ jarId: 'south' })]
+      const bottleLots = [{ count: 3 } as never]
+      const { likely } = kindGroups({
+        ...summary({ next: next({ action }) }),
+        jars: two,
+        bottleLots,
+      })
+      expect(kindOfAction[action] ?? likely[0]).toBe(likely[0])
+    },
+  )
+
+  it('does not call pressing likely where no jar has fruit', () => {
+    const jars = [contents({ fruits: [] })]
+    expect(kindGroups(summary({ stage: 'drawnOff', jars })).likely).not.toContain('press')
+  })
+
+  it('marries only when there are two liquids', () => {
+    expect(kindGroups(summary({ stage: 'pressed' })).likely).not.toContain('marry')
+  })
+})
+
+describe('the letters of the kinds', () => {
+  it('are all different, and each stands in its kind’s name', () => {
+    const letters = Object.entries(en.batch.log.letter)
+    expect(new Set(letters.map(([, letter]) => letter)).size).toBe(19)
+    for (const [kind, letter] of letters)
+      expect(en.codes.move[kind as keyof typeof en.codes.move].toLowerCase()).toContain(letter)
+  })
+})
