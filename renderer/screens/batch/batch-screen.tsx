@@ -27,10 +27,14 @@ import styles from './batch-screen.module.css'
 export function BatchScreen({ batchId }: { batchId: string }) {
   const { t } = useTranslation()
   const page = useRead('batches.page', { batchId })
-  if (page.data) return <Shown page={page.data} />
+  // Names of vessels and goods are on every line: without them the page would tell ids.
+  const jars = useRead('jars.list', {})
+  const pantry = useRead('pantry.list', {})
+  if (page.data && jars.data && pantry.data) return <Shown page={page.data} />
+  const waiting = [page, jars, pantry].find(({ isError }) => isError) ?? page
   return (
     <Page title={t('shell.screens.batches')} before={<Back />}>
-      <ReadState query={page}>{() => null}</ReadState>
+      <ReadState<unknown> query={waiting}>{() => null}</ReadState>
     </Page>
   )
 }
