@@ -25,14 +25,15 @@ export const vessels: readonly Jar[] = [
   vessel('wicker', 'Wicker demijohn', 'demijohn', 10),
 ]
 
-/** Fruit goes through a wide mouth; liquid stands best behind a narrow one. */
-const liked = {
-  fruit: ['jar', 'crock'],
-  liquid: ['demijohn', 'flask'],
-} as const satisfies Record<string, readonly JarShape[]>
+/** Fruit goes through a wide mouth; liquid stands behind a narrow one, or in a jar too small for fruit. */
+const suits = {
+  fruit: ({ shape }: Jar) => shape === 'jar' || shape === 'crock',
+  liquid: ({ shape, capacityMl }: Jar) =>
+    shape === 'demijohn' || shape === 'flask' || capacityMl <= 2000,
+} as const
 
-/** A vessel of the other kind is taken where it is this much smaller. */
-const dislike = 1.6
+/** Liquid takes a fruit jar only where its other choice is this much larger. */
+const reluctance = 4
 
 /** How full a careful maker fills a vessel; the safe line is at 95 %. */
 const fullest = 0.93
@@ -49,18 +50,17 @@ export interface Room {
  */
 export async function emptyVessel(
   hand: CellarHand,
-  use: keyof typeof liked,
+  use: keyof typeof suits,
   { wishMl, leastMl = wishMl }: { wishMl: number; leastMl?: number },
 ): Promise<Room> {
-  const shapes: readonly JarShape[] = liked[use]
-  const isLiked = ({ shape }: Jar) => shapes.includes(shape)
+  const isSuited = suits[use]
   const all = await hand.ask('jars.list', {})
   const rooms = all
-    .filter(({ jar, contents }) => !contents && (use === 'liquid' || isLiked(jar)))
+    .filter(({ jar, contents }) => !contents && (use === 'liquid' || isSuited(jar)))
     .map(({ jar }) => ({
       jarId: jar.id,
       roomMl: fullest * jar.capacityMl,
-      cost: jar.capacityMl * (isLiked(jar) ? 1 : dislike),
+      cost: jar.capacityMl * (isSuited(jar) ? 1 : reluctance),
     }))
   const [best] = rooms.filter(({ roomMl }) => roomMl >= wishMl).sort((a, b) => a.cost - b.cost)
   const [largest] = rooms.sort((a, b) => b.roomMl - a.roomMl)
