@@ -25,13 +25,16 @@ export function Button({
   isBusy = false,
   children,
   onPress,
+  type = 'button',
   ...rest
 }: ButtonProps) {
   return (
     <AriaButton
       {...rest}
-      {...(onPress && { onPress })}
-      isPending={isBusy}
+      {...(onPress && !isBusy && { onPress })}
+      // Busy is not disabled: the focus must stay where the hand is.
+      type={isBusy ? 'button' : type}
+      data-busy={isBusy || undefined}
       className={classes(styles.button, styles[kind])}
     >
       {children}

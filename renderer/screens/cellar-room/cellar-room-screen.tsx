@@ -14,7 +14,7 @@ export function CellarRoomScreen() {
   const empty = inUse.filter(({ contents }) => !contents)
   const lead =
     inUse.length > 0
-      ? t('cellarRoom.lead', { empty: empty.length, all: inUse.length })
+      ? t('cellarRoom.lead', { count: empty.length, all: inUse.length })
       : t('cellarRoom.leadNone')
   return (
     <Page title={t('cellarRoom.title')} lead={jars.data && lead}>

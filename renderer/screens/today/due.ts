@@ -6,12 +6,14 @@ export const dueStates = ['late', 'due', 'ready', 'ripe', 'coming'] as const
 export type DueState = (typeof dueStates)[number]
 
 export function dueState({ action, early, due, late }: NextStep, now: Date): DueState {
-  const isReached = (instant: string | undefined) =>
-    instant !== undefined && new Date(instant).getTime() <= now.getTime()
+  const isReached = (instant: string | undefined, by = now) =>
+    instant !== undefined && new Date(instant) <= by
+  // What is due at some hour of today is due today.
+  const endOfToday = new Date(now.getFullYear(), now.getMonth(), now.getDate() + 1)
   // A bottle that rests longer than it must loses nothing.
   if (action === 'taste') return isReached(due) ? 'ripe' : 'coming'
   if (isReached(late)) return 'late'
-  if (isReached(due)) return 'due'
+  if (isReached(due, endOfToday)) return 'due'
   // A step without dates waits for nothing but its maker.
   if (early === undefined || isReached(early)) return 'ready'
   return 'coming'

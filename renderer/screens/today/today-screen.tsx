@@ -82,20 +82,22 @@ function TodayPage({ today }: { today: Answer<'today.list'> }) {
           <StepList steps={soon} />
         </Section>
       )}
-      {ripe.length > newlyRipe.length && (
-        <Aside
-          text={t('today.readyLonger', { count: ripe.length - newlyRipe.length })}
-          href="/shelf"
-          link={t('today.toShelf')}
-        />
-      )}
-      {coming.length > soon.length && (
-        <Aside
-          text={t('today.later', { count: coming.length - soon.length })}
-          href="/batches"
-          link={t('today.toBatches')}
-        />
-      )}
+      <div className={styles.asides}>
+        {ripe.length > newlyRipe.length && (
+          <Aside
+            text={t('today.readyLonger', { count: ripe.length - newlyRipe.length })}
+            href="/shelf"
+            link={t('today.toShelf')}
+          />
+        )}
+        {coming.length > soon.length && (
+          <Aside
+            text={t('today.later', { count: coming.length - soon.length })}
+            href="/batches"
+            link={t('today.toBatches')}
+          />
+        )}
+      </div>
     </Page>
   )
 }

@@ -7,7 +7,7 @@ const recorded = { groupId: 'g', moveIds: ['m'], warnings: [] }
 describe('CellarRoomScreen', () => {
   it('shows each vessel with what stands in it', async () => {
     showApp('/cellar-room')
-    expect(await screen.findByText('1 of 2 vessels stand empty.')).toBeTruthy()
+    expect(await screen.findByText('1 of 2 vessels stands empty.')).toBeTruthy()
     expect(screen.getByRole('img', { name: /Jar of 4.L, filled to 2.32.L/ })).toBeTruthy()
     expect(screen.getByRole('img', { name: /Demijohn of 10.L, empty/ })).toBeTruthy()
   })

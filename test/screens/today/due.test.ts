@@ -27,6 +27,12 @@ describe('dueState', () => {
     expect(dueState(next(young), now)).toBe('coming')
   })
 
+  it('counts what is due later today as due', () => {
+    const evening = new Date(now.getFullYear(), now.getMonth(), now.getDate(), 23, 30)
+    const step = { ...dates('2026-11-20', '2026-11-25', '2027-01-01'), due: evening.toISOString() }
+    expect(dueState(next(step), now)).toBe('due')
+  })
+
   it('leaves a step without dates to its maker', () => {
     expect(dueState({ action: 'charge', jarIds: [] }, now)).toBe('ready')
   })

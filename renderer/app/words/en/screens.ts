@@ -144,7 +144,8 @@ export const screens = {
   },
   cellarRoom: {
     title: 'Jars & pantry',
-    lead: '{{empty}} of {{all}} vessels stand empty.',
+    lead_one: '{{count}} of {{all}} vessels stands empty.',
+    lead_other: '{{count}} of {{all}} vessels stand empty.',
     leadNone: 'No vessels yet.',
     jars: 'Vessels',
     addJar: 'Add a vessel',
@@ -181,7 +182,7 @@ export const screens = {
       choose: 'Choose…',
       sweetener: 'Which',
       strength: 'Strength',
-      name: 'Name on the label, if you like',
+      name: 'Name on the label',
       mass: 'Mass',
       volume: 'Volume',
       price: 'Price of it all',
