@@ -3,6 +3,7 @@ import { mkdirSync } from 'node:fs'
 import { dirname } from 'node:path'
 import Database from 'better-sqlite3'
 import { BookError, bookErrorOf } from './book-error.ts'
+import { lockBook, type BookLock } from './book-lock.ts'
 import { knownVersion, migrate } from './migrate.ts'
 
 /** "RATA" in the file's header, so that other programs can tell what it is. */
@@ -10,11 +11,15 @@ export const applicationId = 0x52_41_54_41
 
 export type Book = Database.Database
 
+const locks = new WeakMap<Book, BookLock>()
+
 export function openBook(file: string): Book {
   try {
     mkdirSync(dirname(file), { recursive: true })
-    const db = new Database(file)
+    const lock = lockBook(file)
+    let db: Book | undefined
     try {
+      db = new Database(file)
       // Before anything is written: a newer book, or another program's file, stays as it is.
       knownVersion(db)
       claim(db)
@@ -23,9 +28,11 @@ export function openBook(file: string): Book {
       db.pragma('foreign_keys = ON')
       db.pragma('busy_timeout = 3000')
       migrate(db)
+      locks.set(db, lock)
       return db
     } catch (error) {
-      db.close()
+      db?.close()
+      lock.release()
       throw error
     }
   } catch (error) {
@@ -48,6 +55,7 @@ export function closeBook(book: Book): void {
   book.pragma('optimize')
   book.pragma('wal_checkpoint(TRUNCATE)')
   book.close()
+  locks.get(book)?.release()
 }
 
 /** What SQLite itself says of the file; `ok` when all is well. */

@@ -85,10 +85,11 @@ async function makeDemo({ demoFile }: ServiceOptions, fill: FillBook): Promise<v
   removeBook(unfinished)
   await fill(unfinished)
   renameSync(unfinished, demoFile)
+  removeBook(unfinished)
 }
 
 function removeBook(file: string) {
-  for (const suffix of ['', '-wal', '-shm']) rmSync(file + suffix, { force: true })
+  for (const suffix of ['', '-wal', '-shm', '.lock']) rmSync(file + suffix, { force: true })
 }
 
 /** Derives the lot tables again from the ledger. */

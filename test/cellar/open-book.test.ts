@@ -1,3 +1,5 @@
+import { spawn } from 'node:child_process'
+import { once } from 'node:events'
 import { mkdtempSync, readFileSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
@@ -69,6 +71,45 @@ describe('openBook', () => {
     const before = readFileSync(file)
     expect(kindOf(() => openBook(file))).toBe('bookDamaged')
     expect(readFileSync(file).equals(before)).toBe(true)
+  })
+})
+
+describe('a book that is open', () => {
+  it('is refused to a second keeper, and stays as it was', () => {
+    const file = newFile()
+    const book = openBook(file)
+    expect(kindOf(() => openBook(file))).toBe('bookBusy')
+    book.exec("INSERT INTO setting VALUES ('units', '\"us\"')")
+    closeBook(book)
+    const again = openBook(file)
+    expect(again.prepare('SELECT count(*) FROM setting').pluck().get()).toBe(1)
+    closeBook(again)
+  })
+
+  it('can still be read by other programs', () => {
+    const file = newFile()
+    const book = openBook(file)
+    const other = new Database(file, { readonly: true })
+    expect(other.pragma('application_id', { simple: true })).toBe(applicationId)
+    other.close()
+    closeBook(book)
+  })
+
+  it('is free again once its keeper is killed', async () => {
+    const file = newFile()
+    const keeper = spawn(process.execPath, [
+      '--input-type=module',
+      '-e',
+      `const { openBook } = await import(${JSON.stringify(new URL('../../main/cellar/open-book.ts', import.meta.url).href)})
+       openBook(${JSON.stringify(file)})
+       console.log('open')
+       setInterval(() => undefined, 1000)`,
+    ])
+    await once(keeper.stdout, 'data')
+    expect(kindOf(() => openBook(file))).toBe('bookBusy')
+    keeper.kill('SIGKILL')
+    await once(keeper, 'exit')
+    closeBook(openBook(file))
   })
 })
 
