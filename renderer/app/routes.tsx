@@ -13,6 +13,9 @@ const BatchesScreen = lazy(async () => ({
 const BatchScreen = lazy(async () => ({
   default: (await import('../screens/batch/batch-screen.tsx')).BatchScreen,
 }))
+const BenchScreen = lazy(async () => ({
+  default: (await import('../screens/bench/bench-screen.tsx')).BenchScreen,
+}))
 const ShelfScreen = lazy(async () => ({
   default: (await import('../screens/shelf/shelf-screen.tsx')).ShelfScreen,
 }))
@@ -43,9 +46,7 @@ export const Routes = () => (
       <Route path="/season">
         <LaterScreen name="season" />
       </Route>
-      <Route path="/bench">
-        <LaterScreen name="bench" />
-      </Route>
+      <Route path="/bench/:tool?">{({ tool }) => <BenchScreen toolId={tool} />}</Route>
       <Route path="/shelf" component={ShelfScreen} />
       <Route path="/cellar-room" component={CellarRoomScreen} />
       <Route path="/safekeeping" component={SafekeepingScreen} />

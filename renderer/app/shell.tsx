@@ -17,7 +17,7 @@ const screens = [
   { path: '/marry', name: 'marry', isLater: true },
   { path: '/shelf', name: 'shelf' },
   { path: '/season', name: 'season', isLater: true },
-  { path: '/bench', name: 'bench', isLater: true },
+  { path: '/bench', name: 'bench' },
   { path: '/cellar-room', name: 'cellarRoom' },
   { path: '/safekeeping', name: 'safekeeping' },
 ] as const

@@ -47,11 +47,6 @@ export const shell = {
       meanwhile:
         'Meanwhile, Today says what the batches in hand need next, and Jars & pantry shows what stands empty.',
     },
-    bench: {
-      what: 'Here you will find small instruments that need no batch: cutting spirit with water, correcting a hydrometer, sweetening to a target.',
-      meanwhile:
-        'Meanwhile, log “Take a reading” on a batch’s page: it corrects for temperature and says how sure it is.',
-    },
     goTo: { batches: 'Go to Batches', today: 'Go to Today' },
   },
   notFound: {

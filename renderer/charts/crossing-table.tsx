@@ -1,0 +1,47 @@
+/** The two lines as a table, for those who read rather than look. */
+import { useTranslation } from 'react-i18next'
+import type { SightLine } from '../../shared/schemas/bench.ts'
+import { Strength } from '../parts/quantity/composition.tsx'
+import { Quantity } from '../parts/quantity/quantity.tsx'
+import { Table } from '../parts/table/table.tsx'
+import { crossingRows, type CrossingRow } from './crossing-rows.ts'
+
+export interface CrossingTableProps {
+  density: SightLine
+  refraction: SightLine
+}
+
+export function CrossingTable({ density, refraction }: CrossingTableProps) {
+  const { t } = useTranslation()
+  return (
+    <Table<CrossingRow>
+      caption={t('bench.crossing.title')}
+      rows={crossingRows(density, refraction)}
+      rowKey={({ strengthPctVol }) => String(strengthPctVol)}
+      columns={[
+        {
+          key: 'strength',
+          header: t('bench.crossing.strength'),
+          isRowHeader: true,
+          cell: ({ strengthPctVol }) => <Strength pctVol={strengthPctVol} />,
+        },
+        {
+          key: 'density',
+          header: t('bench.crossing.densitySugar'),
+          align: 'end',
+          cell: ({ density: gPerL }) => <Possible gPerL={gPerL} />,
+        },
+        {
+          key: 'refraction',
+          header: t('bench.crossing.refractionSugar'),
+          align: 'end',
+          cell: ({ refraction: gPerL }) => <Possible gPerL={gPerL} />,
+        },
+      ]}
+    />
+  )
+}
+
+/** At some strengths no sugar at all would show what was seen. */
+const Possible = ({ gPerL }: { gPerL: number | undefined }) =>
+  gPerL === undefined ? '–' : <Quantity value={gPerL} dimension="sugar" />

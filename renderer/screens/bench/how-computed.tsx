@@ -1,0 +1,38 @@
+/** How a result was come by: what was taken, the method in words, where from, and how far it holds. */
+import { useTranslation } from 'react-i18next'
+import { benchInputs, type BenchReply } from '../../../shared/schemas/bench.ts'
+import { Fold } from './fold.tsx'
+import { Measured } from './measured.tsx'
+import styles from './how-computed.module.css'
+
+export function HowComputed({ reply }: { reply: BenchReply }) {
+  const { t } = useTranslation()
+  return (
+    <Fold title={t('bench.how.title')}>
+      <dl className={styles.taken}>
+        {reply.inputs.map(({ name, value, uncertainty }) => (
+          <div key={name} className={styles.input}>
+            <dt>{t(`bench.taken.${name}`)}</dt>
+            <dd>
+              <Measured value={value} uncertainty={uncertainty} dimension={benchInputs[name]} />
+            </dd>
+          </div>
+        ))}
+      </dl>
+      {reply.explanations.map(({ id, method, source, limits, uncertainty }) => (
+        <section key={id} className={styles.method}>
+          <p>{method}</p>
+          <dl className={styles.facts}>
+            <dt>{t('bench.how.source')}</dt>
+            <dd>{source}</dd>
+            <dt>{t('bench.how.limits')}</dt>
+            <dd>{limits}</dd>
+            <dt>{t('bench.how.uncertainty')}</dt>
+            <dd>{uncertainty}</dd>
+          </dl>
+        </section>
+      ))}
+      <p className={styles.quiet}>{t('bench.how.plusMinus')}</p>
+    </Fold>
+  )
+}

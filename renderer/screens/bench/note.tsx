@@ -1,0 +1,20 @@
+/** Something to see beside the answer: a danger as a warning, the rest as a remark. */
+import { useTranslation } from 'react-i18next'
+import type { BenchNote } from '../../../shared/schemas/bench.ts'
+import { classes } from '../../parts/classes.ts'
+import { useMeasuredText } from './use-measured-text.ts'
+import styles from './note.module.css'
+
+const isDanger: ReadonlySet<BenchNote['code']> = new Set(['strongSpirit', 'boilOffCare'])
+
+export function Note({ note: { code, value, dimension } }: { note: BenchNote }) {
+  const { t } = useTranslation()
+  const texts = useMeasuredText()
+  const amount = value === undefined || dimension === undefined ? '' : texts.text(value, dimension)
+  return (
+    <div className={classes(styles.note, isDanger.has(code) && styles.danger)}>
+      <p className={styles.title}>{t(`bench.note.${code}.title`, { value: amount })}</p>
+      <p>{t(`bench.note.${code}.text`, { value: amount })}</p>
+    </div>
+  )
+}
