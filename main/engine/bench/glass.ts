@@ -23,7 +23,7 @@ export function benchGlass(request: BenchRequestOf<'glass'>): BenchReply {
     results: [
       answer('ethanolMass', 'mass', found.ethanolG),
       answer('energyKj', 'energyKj', found.kJ),
-      answer('energyKcal', 'energyKcal', found.kcal),
+      detail('energyKcal', 'energyKcal', found.kcal),
       detail('drinksUnitedKingdom', 'drinks', found.unitedKingdom),
       detail('drinksUnitedStates', 'drinks', found.unitedStates),
       detail('drinksAustralia', 'drinks', found.australia),

@@ -8,7 +8,7 @@ import { useSettings } from '../../app/settings.tsx'
 import { Field } from '../fields/field.tsx'
 import { focusOnMount } from '../fields/focus-on-mount.ts'
 import { editableQuantity, fieldUnitSymbol } from './format-quantity.ts'
-import { parseQuantity } from './parse-quantity.ts'
+import { parseQuantity, type QuantityContext } from './parse-quantity.ts'
 import { problemWords } from './problem-words.ts'
 import type { Dimension, Range } from './units.ts'
 import { useQuantities } from './use-quantities.ts'
@@ -67,8 +67,9 @@ export function QuantityField(props: QuantityFieldProps) {
       ? problemWords(reading.problem, dimension, quantities, t)
       : undefined
   const problem = ownProblem ?? props.problem
-  const readingText =
+  const echo =
     reading.ok && dimension !== 'count' ? quantities.text(reading.value, dimension) : undefined
+  const readingText = echo !== undefined && isFaithful(echo, ownValue, context) ? echo : undefined
   return (
     <Field label={label} isRequired={isRequired} problem={problem} description={props.description}>
       {(control) => (
@@ -97,4 +98,11 @@ export function QuantityField(props: QuantityFieldProps) {
       )}
     </Field>
   )
+}
+
+/** An echo that rounds away what was written says less than the field itself: 98.5 g is not 99 g. */
+function isFaithful(echo: string, value: number | undefined, context: QuantityContext): boolean {
+  const back = parseQuantity(echo, context)
+  if (!back.ok || value === undefined) return false
+  return Math.abs(back.value - value) <= 0.002 * Math.abs(value)
 }

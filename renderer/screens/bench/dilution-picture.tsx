@@ -63,7 +63,7 @@ export function DilutionPicture({ picture }: { picture: Dilution }) {
       />
       <text className={styles.note} x={lefts.together + wide + 14} y={gapMiddle + 4}>
         {t(swells ? 'bench.dilution.gapMore' : 'bench.dilution.gap', words)
-          .split(':')
+          .split(/(?<=:)/)
           .map((line, index) => (
             <tspan key={line} x={lefts.together + wide + 14} dy={index === 0 ? 0 : 19}>
               {line.trim()}

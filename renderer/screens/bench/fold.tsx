@@ -11,7 +11,7 @@ export function Fold({ title, children }: { title: string; children: ReactNode }
           <span className={styles['mark']} aria-hidden>
             ›
           </span>
-          {title}
+          <span className={styles['title']}>{title}</span>
         </Button>
       </Heading>
       <DisclosurePanel className={styles['panel'] ?? ''}>{children}</DisclosurePanel>
