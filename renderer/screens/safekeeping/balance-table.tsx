@@ -21,7 +21,8 @@ export function BalanceTable({ balance }: { balance: Balance }) {
     maximumFractionDigits: 3,
   })
   // Adding zero turns -0 into 0.
-  const amount = (massG: number) => format.format(Math.round((massG / grams) * 1000) / 1000 + 0)
+  const rounded = (massG: number) => Math.round((massG / grams) * 1000) / 1000 + 0
+  const amount = (massG: number) => format.format(rounded(massG))
   const verdict = verdictOn(balance)
   const columns: Column<BalanceRow>[] = [
     {
@@ -39,7 +40,9 @@ export function BalanceTable({ balance }: { balance: Balance }) {
       header: t(`safekeeping.balanceColumn.${kind}`),
       align: 'end' as const,
       cell: ({ matter }: BalanceRow) => (
-        <span className={classes(matter[kind] === 0 && styles.quiet)}>{amount(matter[kind])}</span>
+        <span className={classes(rounded(matter[kind]) === 0 && styles.quiet)}>
+          {amount(matter[kind])}
+        </span>
       ),
     })),
     {
