@@ -14,6 +14,7 @@ import {
 } from 'recharts'
 import { useSettings } from '../app/settings.tsx'
 import { quantityInk } from '../parts/quantity/quantity-mark.tsx'
+import { useQuantities } from '../parts/quantity/use-quantities.ts'
 import { BandLabel } from './band-label.tsx'
 import { CurveReadout } from './curve-readout.tsx'
 import type { CurveView } from './curve-view.ts'
@@ -37,7 +38,8 @@ export function BatchCurve({ view, axis, description }: BatchCurveProps) {
   const { t } = useTranslation()
   const { locale } = useSettings()
   const descriptionId = useId()
-  const { domain, rows, bands, readings, strengthTicks, sugarTicks } = view
+  const { domain, rows, bands, readings, strengthTicks, sugarTicks, sugarPeak } = view
+  const { text } = useQuantities()
   const ticks = useTimeTicks(axis, domain, 8)
   const labelOf = new Map(ticks.map(({ atMs, label }) => [atMs, label]))
   const last = rows.at(-1)
@@ -103,6 +105,7 @@ export function BatchCurve({ view, axis, description }: BatchCurveProps) {
             axisLine={false}
             tickLine={false}
             width={48}
+            allowDataOverflow
           />
           <Tooltip
             isAnimationActive={false}
@@ -130,6 +133,19 @@ export function BatchCurve({ view, axis, description }: BatchCurveProps) {
             stroke={quantityInk.strength.color}
             strokeWidth={2.5}
           />
+          {sugarPeak && (
+            <ReferenceDot
+              yAxisId="sugar"
+              x={sugarPeak.atMs}
+              y={sugarTicks.at(-1) ?? 0}
+              ifOverflow="visible"
+              shape={({ cx = 0, cy = 0 }) => (
+                <text className={styles.peak} x={cx + 12} y={cy + 38}>
+                  {t('batch.curve.upTo', { sugar: text(sugarPeak.sugarGPerL, 'sugar') })}
+                </text>
+              )}
+            />
+          )}
           {last?.strengthPctVol != null && (
             <ReferenceDot
               yAxisId="strength"

@@ -25,6 +25,8 @@ export interface CurveView {
   readonly readings: readonly CurveReadingPoint[]
   readonly strengthTicks: readonly number[]
   readonly sugarTicks: readonly number[]
+  /** The sweetest instant, where it lies above the scale. */
+  readonly sugarPeak?: { readonly atMs: number; readonly sugarGPerL: number }
 }
 
 /** Both scales have as many intervals, so that one grid serves both. */
@@ -51,9 +53,12 @@ export function curveView(curve: BatchCurve, key: string, nowMs: number): CurveV
   const times = [...rows, ...readings].map(({ atMs }) => atMs)
   const fromMs = Math.min(bands[0]?.fromMs ?? nowMs, ...times)
   const toMs = Math.max(bands.at(-1)?.toMs ?? fromMs, ...times)
+  const domain = timeDomain(fromMs, toMs)
+  const peak = briefPeak(rows, bands, domain)
+  const onScale = peak ? rows.filter(({ atMs }) => atMs >= peak.untilMs) : rows
   return {
     rows,
-    domain: timeDomain(fromMs, toMs),
+    domain,
     bands,
     readings,
     strengthTicks: amountTicks(
@@ -61,11 +66,34 @@ export function curveView(curve: BatchCurve, key: string, nowMs: number): CurveV
       intervals,
     ),
     sugarTicks: amountTicks(
-      Math.max(40, 1.04 * greatest([...rows, ...readings].map((row) => row.sugarGPerL))),
+      Math.max(40, 1.04 * greatest([...onScale, ...readings].map((row) => row.sugarGPerL))),
       intervals,
     ),
+    ...(peak && { sugarPeak: peak.top }),
   }
 }
+
+/** A syrup that stands for less than this share of the time does not set the scale. */
+const briefShare = 0.15
+
+/**
+ * The syrup of fruit and sugar before the spirit is several times as sweet as all that follows. On
+ * its scale months of steeping would be one flat line; where it was brief it runs off the top.
+ */
+function briefPeak(rows: readonly CurveRow[], bands: readonly BandSpan[], domain: TimeDomain) {
+  const [first, second] = bands
+  if (first?.stage !== 'layered' || !second) return undefined
+  const untilMs = second.fromMs
+  if (untilMs - domain.fromMs > briefShare * (domain.toMs - domain.fromMs)) return undefined
+  const layered = rows.filter(({ atMs }) => atMs < untilMs)
+  const later = greatest(rows.filter(({ atMs }) => atMs >= untilMs).map(sugarOf))
+  const sweetest = greatest(layered.map(sugarOf))
+  const top = layered.find((row) => row.sugarGPerL === sweetest)
+  if (!top || sweetest < 1.6 * later || later === 0) return undefined
+  return { untilMs, top: { atMs: top.atMs, sugarGPerL: sweetest } }
+}
+
+const sugarOf = ({ sugarGPerL }: CurveRow) => sugarGPerL
 
 const greatest = (values: readonly (number | null | undefined)[]) =>
   Math.max(0, ...values.map((value) => value ?? 0))

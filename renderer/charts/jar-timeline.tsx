@@ -101,7 +101,7 @@ function Row({ row, jar, colour, place, onTell }: RowProps) {
               jar={jar}
               contents={last.contents}
               colour={colour}
-              mmPerPixel={5.2}
+              mmPerPixel={6}
               isDecorative
             />
           </li>

@@ -1,4 +1,5 @@
 /** The whole of a first batch by hand, from an empty cellar to a bottle on the table. */
+import AxeBuilder from '@axe-core/playwright'
 import type { Balance } from '../../shared/schemas/cellar.ts'
 import { batchPage } from './batch-page.ts'
 import { expect, test } from './cellar-test.ts'
@@ -85,6 +86,7 @@ test('a first batch, from two jars of fruit to the bottle drawn', async ({ rataf
     const spirit = await batch.open('Pour spirit')
     await spirit.getByLabel('How much into each').fill('2 l')
     await expect(batch.preview).toContainText('holds 1.50 L; you asked for 2.00 L')
+    expect((await new AxeBuilder({ page }).analyze()).violations).toEqual([])
     await batch.preview.getByRole('button', { name: 'Use the nearest: 750 ml' }).click()
     await expect(spirit.getByLabel('How much into each')).toHaveValue('750')
     await expect(batch.preview).not.toContainText('This can’t be')
@@ -140,7 +142,7 @@ test('a first batch, from two jars of fruit to the bottle drawn', async ({ rataf
     await expect(batch.lastStep).toContainText('losing 100 ml')
   })
 
-  await test.step('bottled, and the rest thrown out with the spent fruit', async () => {
+  await test.step('bottled', async () => {
     const bottle = await batch.open('Bottle')
     await batch.record(bottle, after(131 * days))
     await expect(batch.lastStep).toContainText(/Filled \d+ bottles of 500\sml from Demijohn/)
@@ -151,6 +153,10 @@ test('a first batch, from two jars of fruit to the bottle drawn', async ({ rataf
     const draw = await batch.open('Draw a bottle')
     await batch.record(draw, after(149 * days))
     await expect(batch.lastStep).toContainText('Drew 1 bottle of Sour cherry')
+  })
+
+  await test.step('the page of a finished batch is accessible', async () => {
+    expect((await new AxeBuilder({ page }).analyze()).violations).toEqual([])
   })
 
   await test.step('all that was bought is somewhere', async () => {

@@ -34,6 +34,9 @@ export function LedgerRow({ step, onChange }: LedgerRowProps) {
         <th scope="row" className={styles.what}>
           {move.kind === 'remark' ? null : <span>{what}</span>}
           {move.note && <span className={styles.note}>{move.note}</span>}
+          {step.recorded.version > 1 && (
+            <span className={styles.quiet}>{t('batch.ledger.amended')}</span>
+          )}
           <ReadingMeaning step={step} />
         </th>
         <td className={styles.after}>

@@ -5,8 +5,7 @@ import { newId } from '../../../app/new-id.ts'
 import { useWrite } from '../../../app/queries.ts'
 import { Button } from '../../../parts/button/button.tsx'
 import { FailureNote } from '../../../parts/failure/failure-note.tsx'
-import { Strength, Sugar } from '../../../parts/quantity/composition.tsx'
-import { Quantity } from '../../../parts/quantity/quantity.tsx'
+import { Meaning } from '../composition/meaning.tsx'
 import { isUnconfirmed } from './ledger-rows.ts'
 import styles from './ledger.module.css'
 
@@ -16,8 +15,9 @@ export function ReadingMeaning({ step }: { step: LedgerStep }) {
   const { interpretation, recorded } = step
   const { move } = recorded
   if (!interpretation || move.kind !== 'read') return null
-  const { strengthPctVol, sugarGPerL, volumeMl, doubts } = interpretation
-  const tellsNothing = [strengthPctVol, sugarGPerL, volumeMl].every((value) => value === undefined)
+  // A jug says what it means.
+  if (move.reading.instrument === 'measuringJug' && interpretation.doubts.length === 0) return null
+  const { doubts } = interpretation
   const confirm = () =>
     amend.mutate({
       key: newId(),
@@ -27,27 +27,7 @@ export function ReadingMeaning({ step }: { step: LedgerStep }) {
     })
   return (
     <div className={styles.meaning}>
-      {tellsNothing ? (
-        <span className={styles.quiet}>{t('batch.ledger.meansNothing')}</span>
-      ) : (
-        <span className={styles.meant}>
-          {strengthPctVol !== undefined && (
-            <Strength
-              pctVol={strengthPctVol}
-              uncertaintyPctVol={interpretation.strengthUncertaintyPctVol}
-            />
-          )}
-          {sugarGPerL !== undefined && (
-            <Sugar gPerL={sugarGPerL} uncertaintyGPerL={interpretation.sugarUncertaintyGPerL} />
-          )}
-          {volumeMl !== undefined && <Quantity value={volumeMl} dimension="volume" />}
-        </span>
-      )}
-      {doubts.map((doubt) => (
-        <span key={doubt} className={styles.doubt}>
-          {t(`codes.doubt.${doubt}`)}
-        </span>
-      ))}
+      <Meaning interpretation={interpretation} />
       {isUnconfirmed(step) && (
         <span className={styles.confirm}>
           <strong>{t('batch.ledger.doubted')}</strong>

@@ -46,25 +46,27 @@ export function KindPicker({ groups, chosen, onChoose, firstRef }: KindPickerPro
   const group = (name: 'likely' | 'work' | 'book', kinds: readonly MoveKind[]) => (
     <fieldset className={styles.group} aria-label={t(`batch.log.${name}`)}>
       {name !== 'likely' && <span className={styles.groupName}>{t(`batch.log.${name}`)}</span>}
-      {kinds.map((kind, index) => (
-        <button
-          key={kind}
-          type="button"
-          data-kind={kind}
-          {...(name === 'likely' && index === 0 && { ref: firstRef })}
-          className={classes(styles.kind, name === 'likely' && styles.likely)}
-          aria-pressed={kind === chosen}
-          aria-keyshortcuts={t(`batch.log.letter.${kind}`)}
-          onClick={() => onChoose(kind)}
-        >
-          <Underlined text={t(`codes.move.${kind}`)} letter={t(`batch.log.letter.${kind}`)} />
-        </button>
-      ))}
-      {name === 'likely' && (
-        <Button kind="quiet" onPress={() => setShowsAll(!showsAll)}>
-          {t(showsAll ? 'batch.log.fewer' : 'batch.log.more')}
-        </Button>
-      )}
+      <div className={styles.kinds}>
+        {kinds.map((kind, index) => (
+          <button
+            key={kind}
+            type="button"
+            data-kind={kind}
+            {...(name === 'likely' && index === 0 && { ref: firstRef })}
+            className={classes(styles.kind, name === 'likely' && styles.likely)}
+            aria-pressed={kind === chosen}
+            aria-keyshortcuts={t(`batch.log.letter.${kind}`)}
+            onClick={() => onChoose(kind)}
+          >
+            <Underlined text={t(`codes.move.${kind}`)} letter={t(`batch.log.letter.${kind}`)} />
+          </button>
+        ))}
+        {name === 'likely' && (
+          <Button kind="quiet" onPress={() => setShowsAll(!showsAll)}>
+            {t(showsAll ? 'batch.log.fewer' : 'batch.log.more')}
+          </Button>
+        )}
+      </div>
     </fieldset>
   )
 

@@ -11,6 +11,7 @@ import { useQuantities } from '../../../parts/quantity/use-quantities.ts'
 import { useTimes } from '../../../parts/time/use-times.ts'
 import { JarVessel } from '../../../parts/vessel/jar-vessel.tsx'
 import { LiquidLine } from '../composition/liquid-line.tsx'
+import { Meaning } from '../composition/meaning.tsx'
 import { restsAt } from '../composition/rests-at.ts'
 import { useMoveWords } from '../use-move-words.ts'
 import type { Draft } from './drafts/draft.ts'
@@ -133,6 +134,16 @@ function After({ steps, colour }: { steps: readonly LedgerStep[]; colour: string
           )
         })}
       </ul>
+      {steps.map(
+        ({ recorded, interpretation }) =>
+          interpretation && (
+            <div key={recorded.id} className={styles.meaning}>
+              <span className={styles.name}>{t('batch.preview.means')}</span>
+              <Meaning interpretation={interpretation} />
+              {interpretation.doubts.length > 0 && <strong>{t('batch.ledger.doubted')}</strong>}
+            </div>
+          ),
+      )}
       {bottled.map((move) => (
         <p key={move.bottleLotId}>
           {t('batch.preview.bottled', {

@@ -27,8 +27,7 @@ export function RecordForm({ kind, context, colour, onRecorded, onLeave }: Recor
   const inHand = useDraft(() => startDraft(kind, context), context)
   const previewed = useRecordPreview(inHand.moves)
   const record = useWrite('moves.record')
-  // One key as long as the form is open: pressing Enter twice records once.
-  const [key] = useState(newId)
+  const key = useKeyOf(inHand.moves)
   const form = useRef<HTMLFormElement>(null)
   useFocusInside(form)
   useEscape(form, onLeave)
@@ -77,6 +76,15 @@ export function RecordForm({ kind, context, colour, onRecorded, onLeave }: Recor
       />
     </form>
   )
+}
+
+/** One key for the same moves: asking again after a lost answer records them once. */
+function useKeyOf(moves: readonly Move[] | undefined): string {
+  const [kept, setKept] = useState({ moves, key: newId() })
+  if (kept.moves === moves) return kept.key
+  const fresh = { moves, key: newId() }
+  setKept(fresh)
+  return fresh.key
 }
 
 /** Puts the focus into the form, unless one of its fields has taken it already. */
