@@ -5,7 +5,7 @@ import { showPart } from '../show.tsx'
 
 describe('Button', () => {
   it('does its work once pressed, by mouse or key', async () => {
-    const work = vi.fn()
+    const work = vi.fn<() => void>()
     const { user } = showPart(<Button onPress={work}>Pour</Button>)
     await user.click(screen.getByRole('button', { name: 'Pour' }))
     await user.keyboard('{Enter}')
@@ -13,8 +13,10 @@ describe('Button', () => {
   })
 
   it('keeps the focus and does nothing more while it is busy', async () => {
-    const work = vi.fn()
-    const submit = vi.fn((event: { preventDefault: () => void }) => event.preventDefault())
+    const work = vi.fn<() => void>()
+    const submit = vi.fn<(event: { preventDefault: () => void }) => void>((event) =>
+      event.preventDefault(),
+    )
     const { user } = showPart(
       <form onSubmit={submit}>
         <Button type="submit" isBusy onPress={work}>
