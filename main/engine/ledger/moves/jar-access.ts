@@ -56,8 +56,8 @@ export const pourInto = (jar: JarState, matter: Matter): JarState => ({
   bodies: { ...jar.bodies, free: addMatter(jar.bodies.free, matter) },
 })
 
-/** Less than this in a jar without fruit is a wet glass: it goes to waste, and the jar is empty. */
-const wetGlassG = 0.005
+/** Less than this in a jar without fruit is a wet glass, or a few crystals: rinsed out, and empty. */
+const wetGlassG = 2
 
 /** The jar after liquid was taken out: null when it stands empty, its last trace booked as waste. */
 export function afterTaking(
