@@ -1,5 +1,5 @@
 /** The whole of a first batch by hand, from an empty cellar to a bottle on the table. */
-import AxeBuilder from '@axe-core/playwright'
+import { AxeBuilder } from '@axe-core/playwright'
 import type { Balance } from '../../shared/schemas/cellar.ts'
 import { batchPage } from './batch-page.ts'
 import { expect, test } from './cellar-test.ts'

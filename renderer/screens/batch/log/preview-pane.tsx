@@ -10,6 +10,8 @@ import { Strength, Sugar } from '../../../parts/quantity/composition.tsx'
 import { useQuantities } from '../../../parts/quantity/use-quantities.ts'
 import { useTimes } from '../../../parts/time/use-times.ts'
 import { JarVessel } from '../../../parts/vessel/jar-vessel.tsx'
+import { bottleBrimMl } from '../../../parts/vessel/batch-vessels.tsx'
+import { Vessel, vesselScale } from '../../../parts/vessel/vessel.tsx'
 import { LiquidLine } from '../composition/liquid-line.tsx'
 import { Meaning } from '../composition/meaning.tsx'
 import { restsAt } from '../composition/rests-at.ts'
@@ -118,7 +120,7 @@ function After({ steps, colour }: { steps: readonly LedgerStep[]; colour: string
                 jar={jar}
                 contents={contents ?? undefined}
                 colour={colour}
-                mmPerPixel={2.6}
+                mmPerPixel={vesselScale.shelf}
               />
               <div className={styles.words}>
                 <span className={styles.name}>{jar.name}</span>
@@ -144,13 +146,24 @@ function After({ steps, colour }: { steps: readonly LedgerStep[]; colour: string
             </div>
           ),
       )}
-      {bottled.map((move) => (
-        <p key={move.bottleLotId}>
-          {t('batch.preview.bottled', {
-            bottles: t('parts.bottles', { count: move.count }),
-            size: size(move.bottleSizeMl, 'volume').text,
-          })}
-        </p>
+      {bottled.map(({ bottleLotId, bottleSizeMl, count }) => (
+        <div key={bottleLotId} className={styles.jar}>
+          <Vessel
+            shape="bottle"
+            capacityMl={bottleBrimMl(bottleSizeMl)}
+            fillMl={bottleSizeMl}
+            liquidMl={bottleSizeMl}
+            colour={colour}
+            mmPerPixel={vesselScale.shelf}
+            isDecorative
+          />
+          <p className={styles.words}>
+            {t('batch.preview.bottled', {
+              bottles: t('parts.bottles', { count }),
+              size: size(bottleSizeMl, 'volume').text,
+            })}
+          </p>
+        </div>
       ))}
     </>
   )
