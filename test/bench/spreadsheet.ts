@@ -36,9 +36,10 @@ function formulaOf(row: number): string {
   return `of:=${nested(atTwenty, p)}+${t}*(${inTemperature})`
 }
 
+const cell = (value: number): string =>
+  `<table:table-cell office:value-type="float" office:value="${value}"/>`
+
 function sheet(): string {
-  const cell = (value: number) =>
-    `<table:table-cell office:value-type="float" office:value="${value}"/>`
   const lines = Array.from({ length: rows }, (_, i) => {
     const formula = `<table:table-cell table:formula="${formulaOf(i + 1)}"/>`
     return `<table:table-row>${cell(fraction(i))}${cell(temperature(i))}${formula}</table:table-row>`
@@ -75,13 +76,14 @@ const macro = (folder: string) => `Sub Main
   StarDesktop.terminate()
 End Sub`
 
+const page = (type: string, body: string): string =>
+  `<?xml version="1.0" encoding="UTF-8"?>
+<!DOCTYPE ${type} PUBLIC "-//OpenOffice.org//DTD OfficeDocument 1.0//EN" "${type.split(':')[1]}.dtd">
+${body}`
+
 /** Puts the macro into a profile's own library; the first start has made that library. */
 function writeMacro(folder: string): void {
   const library = join(folder, 'profile', 'user', 'basic', 'Standard')
-  const page = (type: string, body: string) =>
-    `<?xml version="1.0" encoding="UTF-8"?>
-<!DOCTYPE ${type} PUBLIC "-//OpenOffice.org//DTD OfficeDocument 1.0//EN" "${type.split(':')[1]}.dtd">
-${body}`
   const text = macro(folder).replaceAll('&', '&amp;').replaceAll('<', '&lt;')
   const module = `<script:module xmlns:script="http://openoffice.org/2000/script" script:name="Density" script:language="StarBasic">${text}</script:module>`
   const held = `<library:library xmlns:library="http://openoffice.org/2000/library" library:name="Standard" library:readonly="false" library:passwordprotected="false"><library:element library:name="Density"/></library:library>`
@@ -139,9 +141,10 @@ function tell(lines: readonly number[]): void {
     throw new Error(`${results.length} densities of the sheet, off by ${worst} kg/m³`)
   const sheetMs = Math.min(...times)
   const ours = engineMs()
-  const line = (name: string, value: string) => console.log(`${name.padEnd(46)} ${value}`)
   line('20,000 densities, LibreOffice Calc recalculates', `${sheetMs} ms (of ${times.join(', ')})`)
   line('20,000 densities, engine', `${ours.toFixed(2)} ms`)
   line('greatest difference between the two', `${worst.toExponential(1)} kg/m³`)
   line('ratio', `${(sheetMs / ours).toFixed(0)} times`)
 }
+
+const line = (name: string, value: string): void => console.log(`${name.padEnd(48)} ${value}`)

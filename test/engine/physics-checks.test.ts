@@ -1,3 +1,4 @@
+import { readdirSync, readFileSync } from 'node:fs'
 import { describe, expect, it } from 'vitest'
 import { checksOf, missesOf } from '../references/check-tables.ts'
 import { physicsChecks } from '../references/physics-checks.ts'
@@ -9,6 +10,18 @@ describe('physicsChecks', () => {
     const ids = all.flatMap((table) => table.rows.map(([id]) => id))
     expect(ids).toHaveLength(416)
     expect(new Set(ids).size).toBe(416)
+  })
+
+  it('is run by a test of the engine, table by table and whole', () => {
+    const folder = new URL('.', import.meta.url)
+    const tests = readdirSync(folder, { recursive: true, encoding: 'utf8' })
+      .filter((file) => file.endsWith('.test.ts') && !file.startsWith('physics-checks'))
+      .map((file) => readFileSync(new URL(file, folder), 'utf8'))
+      .join('\n')
+    const notRun = Object.keys(physicsChecks).filter(
+      (table) => !tests.includes(`checksOf(physicsChecks.${table})`),
+    )
+    expect(notRun).toEqual([])
   })
 
   it('has a number for every column and a positive tolerance in every row', () => {

@@ -6,6 +6,12 @@ import { checksOf, missesOf } from '../../references/check-tables.ts'
 import { physicsChecks } from '../../references/physics-checks.ts'
 import { strengthChecks } from '../../references/trade-checks.ts'
 
+/** Landolt-Börnstein, group IV, volume 8G (2000): an independent formula for pure ethanol. */
+function landolt(temperatureC: number): number {
+  const t = temperatureC + 273.15
+  return 1162.39 - 2.25788 * t + 5.30621e-3 * t ** 2 - 6.6307e-6 * t ** 3
+}
+
 describe('densityOfSpirit', () => {
   it('meets the tables by volume at 20 °C', () => {
     const checks = checksOf(physicsChecks.densityOfSpiritByVolume)
@@ -32,6 +38,13 @@ describe('densityOfSpirit', () => {
   it('is 998.20 for water and 789.24 for ethanol at 20 °C', () => {
     expect(densityOfSpirit({ massFraction: 0, temperatureC: 20 })).toBeCloseTo(998.20123, 5)
     expect(densityOfSpirit({ massFraction: 1, temperatureC: 20 })).toBeCloseTo(789.2391, 4)
+  })
+
+  it('agrees for pure ethanol with Landolt-Börnstein within 0.3 kg/m³ from -20 to 40 °C', () => {
+    for (let temperatureC = -20; temperatureC <= 40; temperatureC += 1) {
+      const off = densityOfSpirit({ massFraction: 1, temperatureC }) - landolt(temperatureC)
+      expect(Math.abs(off), `${temperatureC} °C`).toBeLessThan(0.3)
+    }
   })
 
   it('falls with every step of strength at every temperature in range', () => {
