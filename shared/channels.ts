@@ -27,9 +27,17 @@ const nothing = z.strictObject({})
 /** Chosen by the caller; the same key again answers with what the first call did. */
 const key = Id
 
+function isLocale(tag: string): boolean {
+  try {
+    return Intl.getCanonicalLocales(tag).length === 1
+  } catch {
+    return false
+  }
+}
+
 export const Settings = z.strictObject({
   /** A BCP 47 tag; decides how numbers and dates are read and written. */
-  locale: z.string().min(2).max(35),
+  locale: z.string().min(2).max(35).refine(isLocale, 'not a language tag'),
   units: z.enum(['metric', 'us']),
   theme: z.enum(['light', 'dark', 'system']),
   currency: z.string().regex(/^[A-Z]{3}$/),
@@ -65,8 +73,8 @@ const Preview = z.strictObject({
 
 const moves = z.array(Move).min(1).max(50)
 
-const channel = <Asked extends z.ZodType, Told extends z.ZodType>(
-  effect: 'read' | 'write',
+const channel = <Effect extends 'read' | 'write', Asked extends z.ZodType, Told extends z.ZodType>(
+  effect: Effect,
   request: Asked,
   reply: Told,
 ) => ({ effect, request, reply })

@@ -2,27 +2,11 @@
 import { fruitOf } from '../engine/index.ts'
 import type { CellarHand } from './cellar-hand.ts'
 import type { Diary } from './diary.ts'
-import type { HouseBlend } from './house-blend.ts'
+import type { BlendGift, HouseBlend } from './house-blend.ts'
 import type { HouseKind } from './house-kinds.ts'
+import type { Mishap } from './mishap.ts'
 import type { PantryKeeper } from './pantry-keeper.ts'
 import type { Noise } from './seeded-noise.ts'
-
-/** What goes wrong, as in every real book. */
-export type Mishap =
-  | 'sugarMistyped'
-  | 'crushUndone'
-  | 'spilled'
-  | 'spoiled'
-  | 'bottleBroken'
-  | 'bottlesMiscounted'
-  | 'alcoholometerInSweet'
-  | 'drawnTwice'
-  | 'fruitLeftOver'
-
-/** What a batch gives to the house blend before it is bottled. */
-export interface BlendGift {
-  readonly volumeMl: number
-}
 
 export interface BatchPlan {
   readonly kind: HouseKind

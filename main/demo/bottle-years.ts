@@ -1,7 +1,20 @@
 /** What becomes of the bottles: opened as they ripen, given at midwinter, broken, counted wrong. */
 import type { Move } from '../../shared/schemas/moves.ts'
-import type { Bottling } from './bottling.ts'
+import type { CellarHand } from './cellar-hand.ts'
 import { atHour, instant, lastTime, monthOf, msPerDay } from './days.ts'
+import type { Diary } from './diary.ts'
+import type { Mishap } from './mishap.ts'
+import type { Noise } from './seeded-noise.ts'
+
+/** What is known of a batch that goes into bottles. */
+export interface Bottling {
+  readonly hand: CellarHand
+  readonly diary: Diary
+  readonly noise: Noise
+  readonly batchId: string
+  readonly restMonths: number
+  readonly mishaps: readonly Mishap[]
+}
 
 interface Shelved {
   readonly bottleLotId: string

@@ -1,24 +1,10 @@
 /** Into bottles: as many full ones as it gives, small ones for the rest, the dregs thrown out. */
 import type { Move } from '../../shared/schemas/moves.ts'
-import type { Mishap } from './batch-plan.ts'
-import { planBottleYears } from './bottle-years.ts'
-import type { CellarHand } from './cellar-hand.ts'
+import { planBottleYears, type Bottling } from './bottle-years.ts'
 import { instant } from './days.ts'
-import type { Diary } from './diary.ts'
-import type { Noise } from './seeded-noise.ts'
 
 const bottleMl = 500
 const smallBottleMl = 200
-
-/** What is known of a batch that goes into bottles. */
-export interface Bottling {
-  readonly hand: CellarHand
-  readonly diary: Diary
-  readonly noise: Noise
-  readonly batchId: string
-  readonly restMonths: number
-  readonly mishaps: readonly Mishap[]
-}
 
 export async function fillBottles(
   bottling: Bottling,

@@ -1,11 +1,15 @@
 /** The midwinter blend: a little of several clear batches, married in a jar of its own. */
-import type { BlendGift } from './batch-plan.ts'
 import { fillBottles } from './bottling.ts'
 import type { CellarHand } from './cellar-hand.ts'
 import { atHour, instant, msPerDay, yearOf } from './days.ts'
 import type { Diary } from './diary.ts'
 import { seededNoise } from './seeded-noise.ts'
 import { emptyVessel } from './vessels.ts'
+
+/** What a batch gives to the house blend before it is bottled. */
+export interface BlendGift {
+  readonly volumeMl: number
+}
 
 export interface HouseBlend {
   /** Pours part of a clear batch to the blend; the first one opens it. */

@@ -1,7 +1,9 @@
 /** The seasons that are over: what was made in each, and what went wrong. */
-import type { BatchPlan, BlendGift, Mishap } from './batch-plan.ts'
+import type { BatchPlan } from './batch-plan.ts'
 import { atHour, lastTime, msPerDay } from './days.ts'
+import type { BlendGift } from './house-blend.ts'
 import { houseKinds, type KindName } from './house-kinds.ts'
+import type { Mishap } from './mishap.ts'
 import { seededNoise } from './seeded-noise.ts'
 
 interface PastBatch {

@@ -48,6 +48,8 @@ describe('the contract', () => {
   it('keeps settings, and only those that were given', async () => {
     const t = await trial()
     await t.ask('cellar.changeSettings', { locale: 'pl-PL' })
+    const error = await t.refusal('cellar.changeSettings', { locale: 'not a locale' })
+    expect(error.code).toBe('badInput')
     const settings = await t.ask('cellar.changeSettings', { theme: 'dark' })
     expect(settings).toEqual({ locale: 'pl-PL', units: 'metric', theme: 'dark', currency: 'EUR' })
     t.service.close()

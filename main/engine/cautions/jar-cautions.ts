@@ -2,6 +2,7 @@
  * Looks at a jar and says what a careful maker should see: limits of the craft reference
  * (preservation, cyanide, vessels), marked there as found, estimate or common practice.
  */
+import { safeFillFraction } from '../../../shared/safe-fill.ts'
 import type { Fruit } from '../../../shared/schemas/fruits.ts'
 import type { Caution } from '../../../shared/schemas/cellar.ts'
 import type { JarState } from '../ledger/cellar-state.ts'
@@ -18,9 +19,6 @@ export const steepingLimitPctVol = 20
 
 /** From this strength vapour burns at room temperature; flash-point table. */
 export const flammablePctVol = 40
-
-/** Room to leave in a jar for turning and warmth; common practice, no source. */
-export const fillLimit = 0.95
 
 /** Whole stones should not stay in longer; common practice, no source. */
 export const stonesLimitDays = 56
@@ -59,7 +57,8 @@ export function jarCautions(check: JarToCheck): Caution[] {
     if (hasFruit && resting.strengthPctVol < steepingLimitPctVol)
       warn('weakForFruit', resting.strengthPctVol, steepingLimitPctVol)
   }
-  if (fillMl > fillLimit * capacityMl) warn('jarOverfull', fillMl, fillLimit * capacityMl)
+  if (fillMl > safeFillFraction * capacityMl)
+    warn('jarOverfull', fillMl, safeFillFraction * capacityMl)
   if (jar.fruit && jar.stage === 'steeping') {
     const gapsMl = Math.max(0, jar.fruit.bulkMl - heldMl - pulpMl)
     if ((liquid?.volumeMl ?? 0) < 0.9 * gapsMl) note('uncovered', liquid?.volumeMl ?? 0, gapsMl)

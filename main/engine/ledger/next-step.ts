@@ -60,13 +60,24 @@ export function nextStep(batch: BatchNow): Next {
     case 'steeping':
       return within(batch, 'drawOff', weeks(batch.fruits), withFruit)
     case 'drawnOff': {
-      const undrawn = jarIds(batch, (jar) => jar.fruit !== null && jar.fruit.sugarDraws === 0)
+      // Jars of one batch are drawn off one by one: those still steeping come first.
+      const steeping = jarIds(batch, (jar) => jar.stage === 'steeping')
+      if (steeping.length > 0) {
+        const sinceMs = Math.min(...steeping.map((id) => batch.jars.get(id)?.stageSinceMs ?? 0))
+        return within({ ...batch, sinceMs }, 'drawOff', weeks(batch.fruits), steeping)
+      }
+      const undrawn = jarIds(batch, (jar) => jar.fruit?.sugarDraws === 0)
       if (undrawn.length > 0)
         return within(batch, 'coverWithSugar', usualDays.coverWithSugar, undrawn)
       return together(batch, withLiquid)
     }
     case 'sugarDraw':
-      return within(batch, 'pourOffSugarDraw', usualDays.pourOffSugarDraw, withFruit)
+      return within(
+        batch,
+        'pourOffSugarDraw',
+        usualDays.pourOffSugarDraw,
+        jarIds(batch, (jar) => jar.fruit?.isUnderSugar === true),
+      )
     case 'pressed':
       return together(batch, withLiquid)
     case 'married':

@@ -2,6 +2,7 @@
  * The inside of each kind of vessel as a profile of revolution, drawn for Ratafia: radius over
  * height, both as shares (of the greatest radius, of the inner height), bottom to brim.
  */
+import { safeFillFraction } from '../../../shared/safe-fill.ts'
 import type { JarShape } from '../../../shared/schemas/cellar.ts'
 
 export type VesselShape = JarShape | 'bottle'
@@ -27,7 +28,7 @@ export const vesselProfiles: Readonly<Record<VesselShape, Profile>> = {
       [0.93, 0.8],
       [1, 0.78],
     ],
-    safeFill: 0.92,
+    safeFill: safeFillFraction,
     closure: 'lid',
   },
   demijohn: {
@@ -44,7 +45,7 @@ export const vesselProfiles: Readonly<Record<VesselShape, Profile>> = {
       [0.92, 0.19],
       [1, 0.2],
     ],
-    safeFill: 0.92,
+    safeFill: safeFillFraction,
     closure: 'cork',
   },
   crock: {
@@ -57,7 +58,7 @@ export const vesselProfiles: Readonly<Record<VesselShape, Profile>> = {
       [0.94, 0.92],
       [1, 0.94],
     ],
-    safeFill: 0.92,
+    safeFill: safeFillFraction,
     closure: 'stoneLid',
   },
   flask: {
@@ -71,7 +72,7 @@ export const vesselProfiles: Readonly<Record<VesselShape, Profile>> = {
       [0.94, 0.27],
       [1, 0.32],
     ],
-    safeFill: 0.92,
+    safeFill: safeFillFraction,
     closure: 'cork',
   },
   bottle: {

@@ -22,6 +22,7 @@ export const usualVessels: Readonly<Record<Settings['units'], readonly UsualVess
     vessel('jar', 1000),
     vessel('jar', 2000),
     vessel('jar', 3000),
+    vessel('jar', 4000),
     vessel('jar', 5000),
     vessel('demijohn', 5000),
     vessel('demijohn', 10_000),

@@ -1,0 +1,11 @@
+/** What goes wrong, as in every real book. */
+export type Mishap =
+  | 'sugarMistyped'
+  | 'crushUndone'
+  | 'spilled'
+  | 'spoiled'
+  | 'bottleBroken'
+  | 'bottlesMiscounted'
+  | 'alcoholometerInSweet'
+  | 'drawnTwice'
+  | 'fruitLeftOver'
