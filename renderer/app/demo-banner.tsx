@@ -1,12 +1,12 @@
 /** Says that this is the demo, and how to leave it. */
-import { useTranslation } from 'react-i18next'
+import { useWords } from './words/use-words.ts'
 import { Button } from '../parts/button/button.tsx'
 import { FailureNote } from '../parts/failure/failure-note.tsx'
 import { useWrite } from './queries.ts'
 import styles from './demo-banner.module.css'
 
 export function DemoBanner() {
-  const { t } = useTranslation()
+  const t = useWords()
   const back = useWrite('cellar.openOwn')
   const remove = useWrite('cellar.removeDemo')
   return (

@@ -1,6 +1,6 @@
 /** Catches what should never happen on a screen, so that the way to the others stays open. */
 import { Component, type ReactNode } from 'react'
-import { useTranslation } from 'react-i18next'
+import { useWords } from './words/use-words.ts'
 import { Button } from '../parts/button/button.tsx'
 import { Page } from '../parts/page/page.tsx'
 
@@ -31,7 +31,7 @@ export class ErrorBoundary extends Component<ErrorBoundaryProps, Caught> {
 }
 
 function Stopped() {
-  const { t } = useTranslation()
+  const t = useWords()
   return (
     <Page
       title={t('shell.name')}

@@ -1,5 +1,5 @@
 /** How this cellar is shown: theme, units, locale, currency. Each choice is kept at once. */
-import { useTranslation } from 'react-i18next'
+import { useWords } from './words/use-words.ts'
 import type { Settings } from '../../shared/channels.ts'
 import { Button } from '../parts/button/button.tsx'
 import { DialogActions, SheetDialog } from '../parts/dialog/sheet-dialog.tsx'
@@ -15,7 +15,7 @@ export interface SettingsDialogProps {
 }
 
 export function SettingsDialog({ settings, isOpen, onClose }: SettingsDialogProps) {
-  const { t } = useTranslation()
+  const t = useWords()
   const change = useWrite('cellar.changeSettings')
   return (
     <SheetDialog title={t('shell.settings.title')} isOpen={isOpen} onClose={onClose}>

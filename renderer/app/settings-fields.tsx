@@ -1,5 +1,6 @@
 /** Units, locale and currency, as the settings and the first run both ask for them. */
 import { useTranslation } from 'react-i18next'
+import { useWords } from './words/use-words.ts'
 import type { Settings } from '../../shared/channels.ts'
 import { ChoiceField } from '../parts/fields/choice-field.tsx'
 import { Segments } from '../parts/fields/segments.tsx'
@@ -11,7 +12,8 @@ export interface SettingsFieldsProps {
 }
 
 export function SettingsFields({ settings, onChange }: SettingsFieldsProps) {
-  const { t, i18n } = useTranslation()
+  const { i18n } = useTranslation()
+  const t = useWords()
   return (
     <>
       <Segments

@@ -1,6 +1,6 @@
 /** What stands round every screen: the way between screens, the demo's banner, the settings. */
 import { useState, type ReactNode } from 'react'
-import { useTranslation } from 'react-i18next'
+import { useWords } from './words/use-words.ts'
 import { useLocation } from 'wouter'
 import type { CellarStatus } from '../../shared/channels.ts'
 import { Button } from '../parts/button/button.tsx'
@@ -23,7 +23,7 @@ const screens = [
 ] as const
 
 export function Shell({ cellar, children }: { cellar: CellarStatus; children: ReactNode }) {
-  const { t } = useTranslation()
+  const t = useWords()
   const [isSettingsOpen, setSettingsOpen] = useState(false)
   return (
     <div className={styles.shell}>
@@ -63,7 +63,7 @@ export function Shell({ cellar, children }: { cellar: CellarStatus; children: Re
 }
 
 function Brand() {
-  const { t } = useTranslation()
+  const t = useWords()
   return (
     <p className={styles.brand}>
       <Vessel
@@ -81,7 +81,7 @@ function Brand() {
 }
 
 function Navigation() {
-  const { t } = useTranslation()
+  const t = useWords()
   const [location] = useLocation()
   return (
     <nav className={styles.navigation} aria-label={t('shell.navigation')}>

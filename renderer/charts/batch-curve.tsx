@@ -1,6 +1,6 @@
 /** Strength and sugar over time: two lines on two scales, stages behind, readings as points. */
 import { useId } from 'react'
-import { useTranslation } from 'react-i18next'
+import { useWords } from '../app/words/use-words.ts'
 import {
   CartesianGrid,
   ComposedChart,
@@ -35,7 +35,7 @@ const firstSize = { width: 900, height: 340 }
 const fontSize = 15
 
 export function BatchCurve({ view, axis, description }: BatchCurveProps) {
-  const { t } = useTranslation()
+  const t = useWords()
   const { locale } = useSettings()
   const descriptionId = useId()
   const { domain, rows, bands, readings, strengthTicks, sugarTicks, sugarPeak } = view

@@ -3,7 +3,7 @@
  * shaded as wide as it reads. Where they cross is the liquid that shows both.
  */
 import { useId } from 'react'
-import { useTranslation } from 'react-i18next'
+import { useWords } from '../app/words/use-words.ts'
 import {
   Area,
   CartesianGrid,
@@ -37,7 +37,7 @@ const ink = { density: 'var(--ink)', refraction: 'var(--action)' } as const
 
 export function CrossingLines(props: CrossingLinesProps) {
   const { density, refraction, strengthPctVol, sugarGPerL, description } = props
-  const { t } = useTranslation()
+  const t = useWords()
   const { locale } = useSettings()
   const descriptionId = useId()
   const rows = crossingRows(density, refraction)

@@ -1,5 +1,5 @@
 /** The two lines as a table, for those who read rather than look. */
-import { useTranslation } from 'react-i18next'
+import { useWords } from '../app/words/use-words.ts'
 import type { SightLine } from '../../shared/schemas/bench.ts'
 import { Strength } from '../parts/quantity/composition.tsx'
 import { Quantity } from '../parts/quantity/quantity.tsx'
@@ -12,7 +12,7 @@ export interface CrossingTableProps {
 }
 
 export function CrossingTable({ density, refraction }: CrossingTableProps) {
-  const { t } = useTranslation()
+  const t = useWords()
   return (
     <Table<CrossingRow>
       caption={t('bench.crossing.title')}

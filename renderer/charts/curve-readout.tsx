@@ -1,5 +1,5 @@
 /** All quantities of the curve at one instant, beside the pointer or the keyboard's cursor. */
-import { useTranslation } from 'react-i18next'
+import { useWords } from '../app/words/use-words.ts'
 import { Strength, Sugar } from '../parts/quantity/composition.tsx'
 import { Quantity } from '../parts/quantity/quantity.tsx'
 import { useTimes } from '../parts/time/use-times.ts'
@@ -12,7 +12,7 @@ import styles from './batch-curve.module.css'
 const nearShare = 0.012
 
 export function CurveReadout({ view, atMs }: { view: CurveView; atMs: number }) {
-  const { t } = useTranslation()
+  const t = useWords()
   const times = useTimes()
   const { domain, bands, rows, readings } = view
   const row = rowAt(rows, atMs)

@@ -1,5 +1,5 @@
 /** The curve and its readings as tables, for those who read rather than look. */
-import { useTranslation } from 'react-i18next'
+import { useWords } from '../app/words/use-words.ts'
 import { Strength, Sugar } from '../parts/quantity/composition.tsx'
 import { Quantity } from '../parts/quantity/quantity.tsx'
 import { Table } from '../parts/table/table.tsx'
@@ -13,7 +13,7 @@ export interface CurveTableProps {
 }
 
 export function CurveTable({ view, jarName }: CurveTableProps) {
-  const { t } = useTranslation()
+  const t = useWords()
   const times = useTimes()
   const moment = (atMs: number) => times.moment(new Date(atMs).toISOString())
   const drawn = view.rows.filter((row) => row.strengthPctVol !== null)

@@ -1,6 +1,6 @@
 /** Which liquid stood in which vessel, and for how long: a row a vessel, a bar a stage. */
 import { useState, type CSSProperties } from 'react'
-import { useTranslation } from 'react-i18next'
+import { useWords } from '../app/words/use-words.ts'
 import type { Jar } from '../../shared/schemas/cellar.ts'
 import { classes } from '../parts/classes.ts'
 import { JarVessel } from '../parts/vessel/jar-vessel.tsx'
@@ -24,7 +24,7 @@ export interface JarTimelineProps {
 }
 
 export function JarTimeline({ timeline, jars, axis, colour, nowMs }: JarTimelineProps) {
-  const { t } = useTranslation()
+  const t = useWords()
   const [told, setTold] = useState<string>()
   const { domain, rows } = timeline
   const ticks = useTimeTicks(axis, domain, 8)
@@ -78,7 +78,7 @@ interface RowProps {
 }
 
 function Row({ row, jar, colour, place, onTell }: RowProps) {
-  const { t } = useTranslation()
+  const t = useWords()
   const barWords = useBarWords()
   const name = jar?.name ?? t('parts.place.theJar')
   const last = row.bars.at(-1)
@@ -119,7 +119,7 @@ interface BarProps {
 }
 
 function Bar({ bar, words, place, onTell }: BarProps) {
-  const { t } = useTranslation()
+  const t = useWords()
   const { stage, fromMs, toMs, isOpen } = bar
   const position: CSSProperties = {
     left: place(fromMs),

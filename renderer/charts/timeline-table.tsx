@@ -1,5 +1,5 @@
 /** The jar timeline as a table. */
-import { useTranslation } from 'react-i18next'
+import { useWords } from '../app/words/use-words.ts'
 import { useSettings } from '../app/settings.tsx'
 import { Strength, Sugar } from '../parts/quantity/composition.tsx'
 import { Quantity } from '../parts/quantity/quantity.tsx'
@@ -18,7 +18,7 @@ export interface TimelineTableProps {
 }
 
 export function TimelineTable({ timeline, jarName }: TimelineTableProps) {
-  const { t } = useTranslation()
+  const t = useWords()
   const { locale } = useSettings()
   const times = useTimes()
   const rows = timeline.rows.flatMap(({ jarId, bars }) => bars.map((bar) => ({ ...bar, jarId })))

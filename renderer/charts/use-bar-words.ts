@@ -1,5 +1,5 @@
 /** A bar of the jar timeline in a sentence: which vessel, what stage, how long, what stood in it. */
-import { useTranslation } from 'react-i18next'
+import { useWords } from '../app/words/use-words.ts'
 import { useSettings } from '../app/settings.tsx'
 import { useQuantities } from '../parts/quantity/use-quantities.ts'
 import { formatSpan } from '../parts/time/format-time.ts'
@@ -7,7 +7,7 @@ import { useTimes } from '../parts/time/use-times.ts'
 import type { TimelineBar } from './timeline-rows.ts'
 
 export function useBarWords(): (jarName: string, bar: TimelineBar) => string {
-  const { t } = useTranslation()
+  const t = useWords()
   const { locale } = useSettings()
   const { text } = useQuantities()
   const times = useTimes()

@@ -1,12 +1,12 @@
 /** The ticks of a time axis in the words and locale of this cellar. */
 import { useMemo } from 'react'
-import { useTranslation } from 'react-i18next'
+import { useWords } from '../app/words/use-words.ts'
 import { useSettings } from '../app/settings.tsx'
 import type { TimeDomain } from './time-axis.ts'
 import { timeTicks, type TimeAxisKind, type TimeTick } from './time-labels.ts'
 
 export function useTimeTicks(axis: TimeAxisKind, domain: TimeDomain, most: number): TimeTick[] {
-  const { t } = useTranslation()
+  const t = useWords()
   const { locale } = useSettings()
   return useMemo(() => {
     const day = (value: number) =>

@@ -1,14 +1,7 @@
-/** The words on screen, looked up by typed keys: `t('codes.stage.steeping')`. */
+/** Where the words on screen come from; `useWords` looks them up. */
 import { createInstance } from 'i18next'
 import { initReactI18next } from 'react-i18next'
 import { en } from './en.ts'
-
-declare module 'i18next' {
-  interface CustomTypeOptions {
-    defaultNS: 'words'
-    resources: { words: typeof en }
-  }
-}
 
 export const i18n = createInstance()
 

@@ -1,6 +1,6 @@
 /** One caution: how serious in a word, what it is, where, and what to do. */
 import type { ReactNode } from 'react'
-import { useTranslation } from 'react-i18next'
+import { useWords } from '../../app/words/use-words.ts'
 import type { Caution } from '../../../shared/schemas/cellar.ts'
 import { classes } from '../classes.ts'
 import { useCautionWords } from './use-caution-words.ts'
@@ -13,7 +13,7 @@ export interface CautionNoteProps {
 }
 
 export function CautionNote({ caution, place }: CautionNoteProps) {
-  const { t } = useTranslation()
+  const t = useWords()
   const { title, text } = useCautionWords()(caution)
   return (
     <div className={classes(styles.note, caution.severity === 'warning' && styles.warning)}>

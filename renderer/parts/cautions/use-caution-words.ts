@@ -1,5 +1,5 @@
 /** A caution in words: what it is, and what to do, with the numbers that raised it. */
-import { useTranslation } from 'react-i18next'
+import { useWords } from '../../app/words/use-words.ts'
 import type { Caution } from '../../../shared/schemas/cellar.ts'
 import { useSettings } from '../../app/settings.tsx'
 import { useFruitName, useFruits } from '../names/use-names.ts'
@@ -7,7 +7,7 @@ import { useQuantities } from '../quantity/use-quantities.ts'
 import { formatUnits } from '../time/format-time.ts'
 
 export function useCautionWords(): (caution: Caution) => { title: string; text: string } {
-  const { t } = useTranslation()
+  const t = useWords()
   const { locale } = useSettings()
   const quantities = useQuantities()
   const fruits = useFruits()

@@ -1,12 +1,12 @@
 /** Every failed call in words that say what to do, by its code. */
-import { useTranslation } from 'react-i18next'
+import { useWords } from '../../app/words/use-words.ts'
 import type { CallError } from '../../app/calls.ts'
 import { Refusal, type ErrorReply } from '../../../shared/schemas/errors.ts'
 import { useLimitWords, useMixtureWords } from './limit-words.ts'
 import { useRefusalWords } from './refusal-words.ts'
 
 export function useFailureWords(): (error: CallError | Error) => string {
-  const { t } = useTranslation()
+  const t = useWords()
   const refusalWords = useRefusalWords()
   const limitWords = useLimitWords()
   const mixtureWords = useMixtureWords()

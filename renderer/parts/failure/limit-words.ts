@@ -1,5 +1,5 @@
 /** What the physics refuses, in words: which quantity, its value, and what it must lie between. */
-import { useTranslation } from 'react-i18next'
+import { useWords } from '../../app/words/use-words.ts'
 import type { codes } from '../../app/words/en/codes.ts'
 import type { ErrorReply } from '../../../shared/schemas/errors.ts'
 import { useSettings } from '../../app/settings.tsx'
@@ -44,7 +44,7 @@ const dimensionOf: Readonly<Record<string, Dimension>> = {
 }
 
 export function useLimitWords(): (details: ErrorReply['details']) => string {
-  const { t } = useTranslation()
+  const t = useWords()
   const { locale } = useSettings()
   const quantities = useQuantities()
   const amount = (value: unknown, unit: string) => {
@@ -68,7 +68,7 @@ export function useLimitWords(): (details: ErrorReply['details']) => string {
 
 /** Numbers that no mixture of spirit, water and sugar has together, and by how much they miss. */
 export function useMixtureWords(): (details: ErrorReply['details']) => string {
-  const { t } = useTranslation()
+  const t = useWords()
   const quantities = useQuantities()
   return (details) => {
     const number = (name: string) => {

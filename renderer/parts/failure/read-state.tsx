@@ -1,6 +1,6 @@
 /** A question to the book on its way to the screen: reading, failed, or here. */
 import type { ReactNode } from 'react'
-import { useTranslation } from 'react-i18next'
+import { useWords } from '../../app/words/use-words.ts'
 import type { UseQueryResult } from '@tanstack/react-query'
 import { Button } from '../button/button.tsx'
 import { FailureNote } from './failure-note.tsx'
@@ -12,7 +12,7 @@ export interface ReadStateProps<Value> {
 }
 
 export function ReadState<Value>({ query, children }: ReadStateProps<Value>) {
-  const { t } = useTranslation()
+  const t = useWords()
   if (query.isPending) return <output className={styles.loading}>{t('parts.loading')}</output>
   if (query.isError)
     return (

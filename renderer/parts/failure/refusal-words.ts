@@ -1,12 +1,12 @@
 /** A refusal as a sentence: what is there, what was asked, the nearest amount that can be. */
-import { useTranslation } from 'react-i18next'
+import { useWords } from '../../app/words/use-words.ts'
 import type { Refusal } from '../../../shared/schemas/errors.ts'
 import { useBatches, usePlaceName } from '../names/use-names.ts'
 import { useQuantities } from '../quantity/use-quantities.ts'
 import { useTimes } from '../time/use-times.ts'
 
 export function useRefusalWords(): (refusal: Refusal) => string {
-  const { t } = useTranslation()
+  const t = useWords()
   const placeName = usePlaceName()
   const batches = useBatches()
   const quantities = useQuantities()

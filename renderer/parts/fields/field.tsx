@@ -1,6 +1,6 @@
 /** Label, control, and beside them what is wrong: the frame of every field. */
 import { useId, type ReactNode } from 'react'
-import { useTranslation } from 'react-i18next'
+import { useWords } from '../../app/words/use-words.ts'
 import styles from './field.module.css'
 
 /** Spread onto the control, so that label, hint and problem are tied to it. */
@@ -20,7 +20,7 @@ export interface FieldProps {
 }
 
 export function Field({ label, isRequired = false, problem, description, children }: FieldProps) {
-  const { t } = useTranslation()
+  const t = useWords()
   const id = useId()
   const problemId = `${id}-problem`
   const descriptionId = `${id}-description`

@@ -1,6 +1,6 @@
 /** What the maker calls the places, batches and fruits that the book knows by id. */
 import { useMemo } from 'react'
-import { useTranslation } from 'react-i18next'
+import { useWords } from '../../app/words/use-words.ts'
 import type { BatchSummary, Jar, JarContents } from '../../../shared/schemas/cellar.ts'
 import type { Fruit } from '../../../shared/schemas/fruits.ts'
 import type { Goods } from '../../../shared/schemas/goods.ts'
@@ -34,7 +34,7 @@ export function useGoodsName(): (goods: Goods) => string {
   const fruits = useFruits()
   const fruitName = useFruitName()
   const quantities = useQuantities()
-  const { t } = useTranslation()
+  const t = useWords()
   return (goods) => {
     if (goods.name) return goods.name
     switch (goods.kind) {
@@ -56,7 +56,7 @@ export function useGoodsName(): (goods: Goods) => string {
 export function usePlaceName(): (place: string) => string {
   const jars = useJars()
   const goodsName = useGoodsName()
-  const { t } = useTranslation()
+  const t = useWords()
   const pantry = useRead('pantry.list', {}).data
   const bottles = useRead('bottles.list', {}).data
   return (place) => {

@@ -1,6 +1,6 @@
 /** The frame of a screen: its name, the answer to its question, the one next action, the rest. */
 import { useEffect, type ReactNode } from 'react'
-import { useTranslation } from 'react-i18next'
+import { useWords } from '../../app/words/use-words.ts'
 import styles from './page.module.css'
 
 export interface PageProps {
@@ -15,7 +15,7 @@ export interface PageProps {
 }
 
 export function Page({ title, lead, actions, before, children }: PageProps) {
-  const { t } = useTranslation()
+  const t = useWords()
   useEffect(() => {
     document.title = `${title} · ${t('shell.name')}`
   }, [title, t])

@@ -1,5 +1,5 @@
 /** What is wrong with a quantity, in words, with an example of how it could be written. */
-import type { TFunction } from 'i18next'
+import type { Words } from '../../app/words/use-words.ts'
 import type { QuantityProblem } from './parse-quantity.ts'
 import type { Quantities } from './use-quantities.ts'
 import { usualRange, type Dimension } from './units.ts'
@@ -20,7 +20,7 @@ export function problemWords(
   problem: QuantityProblem,
   dimension: Dimension,
   quantities: Quantities,
-  t: TFunction,
+  t: Words,
 ): string {
   const say = (value: number) => quantities.text(value, dimension)
   switch (problem.code) {

@@ -3,7 +3,7 @@
  * field what it could not read. Hands out base units; `undefined` while there is nothing to hand.
  */
 import { useState } from 'react'
-import { useTranslation } from 'react-i18next'
+import { useWords } from '../../app/words/use-words.ts'
 import { useSettings } from '../../app/settings.tsx'
 import { Field } from '../fields/field.tsx'
 import { focusOnMount } from '../fields/focus-on-mount.ts'
@@ -37,7 +37,7 @@ export function QuantityField(props: QuantityFieldProps) {
   const { label, dimension, value, onChange, unit, range, isRequired = false } = props
   const { locale, units, currency } = useSettings()
   const quantities = useQuantities()
-  const { t } = useTranslation()
+  const t = useWords()
   const context = { dimension, locale, units, currency, unit, range }
   const editable = (given: number | undefined) =>
     given === undefined ? '' : editableQuantity(given, dimension, context)

@@ -1,6 +1,6 @@
 /** A field for when something was done: local time on screen, an instant in UTC for the book. */
 import { useState } from 'react'
-import { useTranslation } from 'react-i18next'
+import { useWords } from '../../app/words/use-words.ts'
 import { Button } from '../button/button.tsx'
 import { Field } from '../fields/field.tsx'
 import field from '../fields/field.module.css'
@@ -25,7 +25,7 @@ export function DateTimeField({
   isPastOnly = true,
   problem,
 }: DateTimeFieldProps) {
-  const { t } = useTranslation()
+  const t = useWords()
   const now = useNow()
   const [text, setText] = useState(() => (value ? localInputOf(value) : ''))
   const [lastGiven, setLastGiven] = useState(value)

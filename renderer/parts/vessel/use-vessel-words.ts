@@ -1,5 +1,5 @@
 /** A vessel's drawing in words. */
-import { useTranslation } from 'react-i18next'
+import { useWords } from '../../app/words/use-words.ts'
 import { useSettings } from '../../app/settings.tsx'
 import { useQuantities } from '../quantity/use-quantities.ts'
 import type { VesselContents } from './vessel-levels.ts'
@@ -11,7 +11,7 @@ interface DescribedVessel extends VesselContents {
 }
 
 export function useVesselWords(): (vessel: DescribedVessel) => string {
-  const { t } = useTranslation()
+  const t = useWords()
   const { locale } = useSettings()
   const quantities = useQuantities()
   return ({ shape, capacityMl, fillMl, liquidMl, pulpMl, bedMl }) => {

@@ -1,6 +1,6 @@
 /** A batch's page: where it stands, what comes next, logging moves, its curve, jars and ledger. */
 import { useState } from 'react'
-import { useTranslation } from 'react-i18next'
+import { useWords } from '../../app/words/use-words.ts'
 import { Link } from 'wouter'
 import type { BatchPage } from '../../../shared/schemas/cellar.ts'
 import { useRead } from '../../app/queries.ts'
@@ -25,7 +25,7 @@ import { YieldSection } from './yield-section.tsx'
 import styles from './batch-screen.module.css'
 
 export function BatchScreen({ batchId }: { batchId: string }) {
-  const { t } = useTranslation()
+  const t = useWords()
   const page = useRead('batches.page', { batchId })
   // Names of vessels and goods are on every line: without them the page would tell ids.
   const jars = useRead('jars.list', {})
@@ -40,12 +40,12 @@ export function BatchScreen({ batchId }: { batchId: string }) {
 }
 
 const Back = () => {
-  const { t } = useTranslation()
+  const t = useWords()
   return <Link href="/batches">{t('batch.back')}</Link>
 }
 
 function Shown({ page }: { page: BatchPage }) {
-  const { t } = useTranslation()
+  const t = useWords()
   const { summary } = page
   const { batch, next } = summary
   const log = useLog(batch.id)
@@ -110,7 +110,7 @@ function Shown({ page }: { page: BatchPage }) {
 }
 
 function Cautions({ page: { cautions } }: { page: BatchPage }) {
-  const { t } = useTranslation()
+  const t = useWords()
   const jars = useJars()
   if (cautions.length === 0) return null
   return (

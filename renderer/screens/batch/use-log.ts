@@ -1,6 +1,6 @@
 /** Which form of the log is open, what was told last, and taking the last moves back. */
 import { useEffect, useRef, useState } from 'react'
-import { useTranslation } from 'react-i18next'
+import { useWords } from '../../app/words/use-words.ts'
 import { newId } from '../../app/new-id.ts'
 import { useWrite } from '../../app/queries.ts'
 import type { Move, MoveKind } from '../../../shared/schemas/moves.ts'
@@ -8,7 +8,7 @@ import type { OpenForm } from './log/log-panel.tsx'
 import { useMoveWords } from './use-move-words.ts'
 
 export function useLog(batchId: string) {
-  const { t } = useTranslation()
+  const t = useWords()
   const moveWords = useMoveWords()
   const undo = useWrite('moves.undo')
   const [open, setOpen] = useState<OpenForm>()

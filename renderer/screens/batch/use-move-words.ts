@@ -1,5 +1,5 @@
 /** A move in the past tense, as its maker would tell it. */
-import { useTranslation } from 'react-i18next'
+import { useWords } from '../../app/words/use-words.ts'
 import type { Move, MoveOf } from '../../../shared/schemas/moves.ts'
 import type { Reading } from '../../../shared/schemas/readings.ts'
 import { useRead } from '../../app/queries.ts'
@@ -12,7 +12,7 @@ import { useQuantities } from '../../parts/quantity/use-quantities.ts'
 export type MoveWords = (move: Move, alongside?: readonly Move[]) => string
 
 export function useMoveWords(): MoveWords {
-  const { t } = useTranslation()
+  const t = useWords()
   const { locale } = useSettings()
   const { text, size } = useQuantities()
   const jars = useJars()

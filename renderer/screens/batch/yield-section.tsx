@@ -1,5 +1,5 @@
 /** What went in, and what came out so far. */
-import { useTranslation } from 'react-i18next'
+import { useWords } from '../../app/words/use-words.ts'
 import type { BatchPage } from '../../../shared/schemas/cellar.ts'
 import { useSettings } from '../../app/settings.tsx'
 import { Section } from '../../parts/page/page.tsx'
@@ -7,7 +7,7 @@ import { Quantity } from '../../parts/quantity/quantity.tsx'
 import styles from './yield-section.module.css'
 
 export function YieldSection({ page }: { page: BatchPage }) {
-  const { t } = useTranslation()
+  const t = useWords()
   const { locale } = useSettings()
   const { fruitG, sugarAddedG, ethanolPouredMl, ethanolRecoveredFraction, liquidMl, bottledMl } =
     page.yield

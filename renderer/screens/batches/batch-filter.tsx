@@ -1,6 +1,6 @@
 /** Which of the batches to show: by stage, with how many there are of each, and by words. */
 import { Input, Label, SearchField } from 'react-aria-components'
-import { useTranslation } from 'react-i18next'
+import { useWords } from '../../app/words/use-words.ts'
 import type { BatchSummary } from '../../../shared/schemas/cellar.ts'
 import { classes } from '../../parts/classes.ts'
 import { Segments } from '../../parts/fields/segments.tsx'
@@ -17,7 +17,7 @@ export interface BatchFilterProps {
 }
 
 export function BatchFilter({ all, group, onGroup, search, onSearch, shown }: BatchFilterProps) {
-  const { t } = useTranslation()
+  const t = useWords()
   const countOf = (wanted: StageGroup) =>
     all.filter(({ stage }) => stageGroupOf(stage) === wanted).length
   const choices = [

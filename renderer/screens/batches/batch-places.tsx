@@ -1,5 +1,5 @@
 /** Which fruits are in a batch, and in which jars and bottles it stands, by name. */
-import { useTranslation } from 'react-i18next'
+import { useWords } from '../../app/words/use-words.ts'
 import type { BatchSummary } from '../../../shared/schemas/cellar.ts'
 import { useSettings } from '../../app/settings.tsx'
 import { useFruitName, useFruits, useJars } from '../../parts/names/use-names.ts'
@@ -20,7 +20,7 @@ export function BatchFruits({ summary }: { summary: BatchSummary }) {
 }
 
 export function BatchPlaces({ summary }: { summary: BatchSummary }) {
-  const { t } = useTranslation()
+  const t = useWords()
   const { locale } = useSettings()
   const jars = useJars()
   const names = summary.jars.flatMap(({ jarId }) => jars.get(jarId)?.jar.name ?? [])

@@ -1,6 +1,6 @@
 /** The list of batches as a table: arrows walk it, Enter opens, headings sort. */
 import { Cell, Column, Row, Table, TableBody, TableHeader } from 'react-aria-components'
-import { useTranslation } from 'react-i18next'
+import { useWords } from '../../app/words/use-words.ts'
 import type { BatchSummary } from '../../../shared/schemas/cellar.ts'
 import { classes } from '../../parts/classes.ts'
 import { BatchName } from '../../parts/names/batch-name.tsx'
@@ -20,7 +20,7 @@ export interface BatchTableProps {
 }
 
 export function BatchTable({ batches, order, onOrder }: BatchTableProps) {
-  const { t } = useTranslation()
+  const t = useWords()
   const sortable = (id: (typeof sortKeys)[number], className?: string) => (
     <Column id={id} allowsSorting isRowHeader={id === 'name'} className={classes(className)}>
       {({ sortDirection }) => (

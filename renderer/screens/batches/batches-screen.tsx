@@ -1,6 +1,6 @@
 /** All batches: what stage each is at, what it is now, what comes next. */
 import { useState } from 'react'
-import { useTranslation } from 'react-i18next'
+import { useWords } from '../../app/words/use-words.ts'
 import { useRead } from '../../app/queries.ts'
 import { useSettings } from '../../app/settings.tsx'
 import { Button } from '../../parts/button/button.tsx'
@@ -15,7 +15,7 @@ import { NewBatchDialog } from './new-batch-dialog.tsx'
 import type { StageGroup } from './stage-groups.ts'
 
 export function BatchesScreen() {
-  const { t } = useTranslation()
+  const t = useWords()
   const batches = useRead('batches.list', {})
   const [isOpening, setOpening] = useState(false)
   const count = batches.data?.length ?? 0
@@ -45,7 +45,7 @@ export function BatchesScreen() {
 }
 
 function FilteredBatches({ all }: { all: readonly BatchSummary[] }) {
-  const { t } = useTranslation()
+  const t = useWords()
   const { locale } = useSettings()
   const fruits = useFruits()
   const fruitName = useFruitName()

@@ -1,7 +1,7 @@
 /** The colour of a batch's liquid, shown as it will be drawn: in a jar. */
 import { useId } from 'react'
 import { Label, Radio, RadioGroup } from 'react-aria-components'
-import { useTranslation } from 'react-i18next'
+import { useWords } from '../../app/words/use-words.ts'
 import { classes } from '../../parts/classes.ts'
 import field from '../../parts/fields/field.module.css'
 import { Vessel } from '../../parts/vessel/vessel.tsx'
@@ -14,7 +14,7 @@ export interface ColourChoiceProps {
 }
 
 export function ColourChoice({ value, onChange }: ColourChoiceProps) {
-  const { t } = useTranslation()
+  const t = useWords()
   const otherId = useId()
   return (
     <div className={styles.choice}>

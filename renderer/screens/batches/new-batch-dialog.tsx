@@ -1,6 +1,6 @@
 /** Opens a batch under a name and in a colour, then goes to its page. */
 import { useState } from 'react'
-import { useTranslation } from 'react-i18next'
+import { useWords } from '../../app/words/use-words.ts'
 import { useLocation } from 'wouter'
 import { newId } from '../../app/new-id.ts'
 import { useWrite } from '../../app/queries.ts'
@@ -18,7 +18,7 @@ export interface NewBatchDialogProps {
 }
 
 export function NewBatchDialog({ isOpen, onClose }: NewBatchDialogProps) {
-  const { t } = useTranslation()
+  const t = useWords()
   return (
     <SheetDialog title={t('batches.new')} isOpen={isOpen} onClose={onClose}>
       <NewBatchForm onClose={onClose} />
@@ -27,7 +27,7 @@ export function NewBatchDialog({ isOpen, onClose }: NewBatchDialogProps) {
 }
 
 function NewBatchForm({ onClose }: { onClose: () => void }) {
-  const { t } = useTranslation()
+  const t = useWords()
   const [, navigate] = useLocation()
   const open = useWrite('batches.open')
   const [name, setName] = useState('')

@@ -1,12 +1,12 @@
 /** A batch's next step and its date. */
-import { useTranslation } from 'react-i18next'
+import { useWords } from '../../app/words/use-words.ts'
 import type { NextStep } from '../../../shared/schemas/cellar.ts'
 import { classes } from '../../parts/classes.ts'
 import { useTimes } from '../../parts/time/use-times.ts'
 import styles from './next-cell.module.css'
 
 export function NextCell({ next }: { next: NextStep }) {
-  const { t } = useTranslation()
+  const t = useWords()
   const times = useTimes()
   if (next.action === 'none') return null
   const isPast = (instant: string | undefined) =>

@@ -1,6 +1,6 @@
 /** What the numbers come to: the answer large, how sure it is quieter, then what goes with it. */
 import type { ReactNode } from 'react'
-import { useTranslation } from 'react-i18next'
+import { useWords } from '../../app/words/use-words.ts'
 import type { BenchNote, BenchReply, BenchResult } from '../../../shared/schemas/bench.ts'
 import { FailureNote } from '../../parts/failure/failure-note.tsx'
 import { classes } from '../../parts/classes.ts'
@@ -23,7 +23,7 @@ export interface AnswerProps {
 }
 
 export function Answer({ reply, error, saidBefore, action }: AnswerProps) {
-  const { t } = useTranslation()
+  const t = useWords()
   if (error) return <FailureNote error={error} />
   if (!reply) return <p className={styles.waiting}>{t('bench.waiting')}</p>
   const notes = reply.notes.filter(({ code }) => code !== saidBefore)
@@ -64,7 +64,7 @@ export function Answer({ reply, error, saidBefore, action }: AnswerProps) {
 }
 
 function Large({ result: { quantity, value, uncertainty, dimension } }: { result: BenchResult }) {
-  const { t } = useTranslation()
+  const t = useWords()
   const marked = dimension === 'strength' || dimension === 'sugar' ? dimension : undefined
   return (
     <span className={styles.answer}>

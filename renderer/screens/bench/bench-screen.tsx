@@ -1,6 +1,6 @@
 /** The Bench: one instrument at a time, answering as its numbers are written. */
 import { useState } from 'react'
-import { useTranslation } from 'react-i18next'
+import { useWords } from '../../app/words/use-words.ts'
 import { Page } from '../../parts/page/page.tsx'
 import { startOf, type Entries } from './entries.ts'
 import { ToolBench } from './tool-bench.tsx'
@@ -9,7 +9,7 @@ import { toolOf, type ToolId } from './tools.ts'
 import styles from './bench-screen.module.css'
 
 export function BenchScreen({ toolId }: { toolId?: string | undefined }) {
-  const { t } = useTranslation()
+  const t = useWords()
   const tool = toolOf(toolId)
   // What was written into one instrument is still there after a look at another.
   const [kept, setKept] = useState<Partial<Record<ToolId, Entries>>>({})

@@ -1,12 +1,12 @@
 /** Names that the law knows, and what this strength and sugar would lack for each. */
-import { useTranslation } from 'react-i18next'
+import { useWords } from '../../app/words/use-words.ts'
 import type { CategoryVerdict } from '../../../shared/schemas/bench.ts'
 import { Table } from '../../parts/table/table.tsx'
 import { Fold } from './fold.tsx'
 import { useMeasuredText } from './use-measured-text.ts'
 
 export function CategoryTable({ categories }: { categories: readonly CategoryVerdict[] }) {
-  const { t } = useTranslation()
+  const t = useWords()
   const { text } = useMeasuredText()
   const lacks = (verdict: CategoryVerdict) => {
     const { isMet, missingPctVol, missingInvertGPerL, excessInvertGPerL } = verdict

@@ -1,6 +1,6 @@
 /** The two-instrument answer as crossing lines, or as the table of the same points. */
 import { useState } from 'react'
-import { useTranslation } from 'react-i18next'
+import { useWords } from '../../app/words/use-words.ts'
 import type { BenchPicture, BenchResult } from '../../../shared/schemas/bench.ts'
 import { CrossingLines } from '../../charts/crossing-lines.tsx'
 import { CrossingTable } from '../../charts/crossing-table.tsx'
@@ -13,7 +13,7 @@ export interface CrossingPictureProps {
 }
 
 export function CrossingPicture({ picture, results }: CrossingPictureProps) {
-  const { t } = useTranslation()
+  const t = useWords()
   const { text } = useMeasuredText()
   const [isTable, setTable] = useState(false)
   const valueOf = (quantity: BenchResult['quantity']) =>

@@ -2,7 +2,7 @@
  * Two liquids poured into one, to scale: the measures are equally wide, so heights are volumes, and
  * what contraction takes away is the gap below the dashed line where both together would stand.
  */
-import { useTranslation } from 'react-i18next'
+import { useWords } from '../../app/words/use-words.ts'
 import type { BenchPicture } from '../../../shared/schemas/bench.ts'
 import { useMeasuredText } from './use-measured-text.ts'
 import styles from './dilution-picture.module.css'
@@ -16,7 +16,7 @@ const floor = 212
 const lefts = { spirit: 6, water: 150, together: 318 }
 
 export function DilutionPicture({ picture }: { picture: Dilution }) {
-  const { t } = useTranslation()
+  const t = useWords()
   const { text } = useMeasuredText()
   const { spiritMl, waterMl, resultMl, contractionMl, spiritPctVol, resultPctVol } = picture
   const bothMl = spiritMl + waterMl

@@ -1,12 +1,12 @@
 /** How a result was come by: what was taken, the method in words, where from, and how far it holds. */
-import { useTranslation } from 'react-i18next'
+import { useWords } from '../../app/words/use-words.ts'
 import { benchInputs, type BenchReply } from '../../../shared/schemas/bench.ts'
 import { Fold } from './fold.tsx'
 import { Measured } from './measured.tsx'
 import styles from './how-computed.module.css'
 
 export function HowComputed({ reply }: { reply: BenchReply }) {
-  const { t } = useTranslation()
+  const t = useWords()
   return (
     <Fold title={t('bench.how.title')}>
       <dl className={styles.taken}>

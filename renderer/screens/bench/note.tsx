@@ -1,5 +1,5 @@
 /** Something to see beside the answer: a danger as a warning, the rest as a remark. */
-import { useTranslation } from 'react-i18next'
+import { useWords } from '../../app/words/use-words.ts'
 import type { BenchNote } from '../../../shared/schemas/bench.ts'
 import { classes } from '../../parts/classes.ts'
 import { useMeasuredText } from './use-measured-text.ts'
@@ -8,7 +8,7 @@ import styles from './note.module.css'
 const isDanger: ReadonlySet<BenchNote['code']> = new Set(['strongSpirit', 'boilOffCare'])
 
 export function Note({ note: { code, value, dimension } }: { note: BenchNote }) {
-  const { t } = useTranslation()
+  const t = useWords()
   const texts = useMeasuredText()
   const amount = value === undefined || dimension === undefined ? '' : texts.text(value, dimension)
   return (

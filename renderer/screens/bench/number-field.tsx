@@ -1,6 +1,6 @@
 /** A plain number in one fixed unit: proof, and how fine an instrument reads. */
 import { useState } from 'react'
-import { useTranslation } from 'react-i18next'
+import { useWords } from '../../app/words/use-words.ts'
 import { useSettings } from '../../app/settings.tsx'
 import { Field } from '../../parts/fields/field.tsx'
 import { numbersIn } from '../../parts/quantity/parse-number.ts'
@@ -9,8 +9,9 @@ import field from '../../parts/quantity/quantity-field.module.css'
 export interface NumberFieldProps {
   label: string
   unit: string
-  /** A value from outside is written into the field. */
   value: number | undefined
+  /** Stands in the field, and counts, while there is no value of the maker's own. */
+  fallback?: number | undefined
   onChange: (value: number | undefined) => void
   /** What is wrong with a number that can be read; undefined when nothing is. */
   problemOf?: (value: number) => string | undefined
@@ -18,8 +19,8 @@ export interface NumberFieldProps {
 }
 
 export function NumberField(props: NumberFieldProps) {
-  const { label, unit, value, onChange, problemOf, isRequired = true } = props
-  const { t } = useTranslation()
+  const { label, unit, value, fallback, onChange, problemOf, isRequired = true } = props
+  const t = useWords()
   const { locale } = useSettings()
   const editable = (given: number | undefined) =>
     given === undefined
@@ -27,12 +28,15 @@ export function NumberField(props: NumberFieldProps) {
       : new Intl.NumberFormat(locale, { useGrouping: false, maximumSignificantDigits: 3 }).format(
           given,
         )
-  const [text, setText] = useState(() => editable(value))
-  const [lastGiven, setLastGiven] = useState(value)
+  const given = value ?? fallback
+  const [text, setText] = useState(() => editable(given))
+  const [seen, setSeen] = useState(given)
+  const [isEditing, setEditing] = useState(false)
   const [isLeft, setIsLeft] = useState(false)
-  if (value !== lastGiven) {
-    setLastGiven(value)
-    setText(editable(value))
+  // What changes elsewhere is written into the field, but never under the maker's hands.
+  if (given !== seen) {
+    setSeen(given)
+    if (!isEditing) setText(editable(given))
   }
 
   const read = (written: string) => {
@@ -51,8 +55,13 @@ export function NumberField(props: NumberFieldProps) {
     setText(next)
     const number = read(next)
     const usable = number !== undefined && !problemOf?.(number) ? number : undefined
-    setLastGiven(usable)
     if (usable !== value) onChange(usable)
+  }
+
+  function leave() {
+    setEditing(false)
+    setIsLeft(true)
+    if (isEmpty) setText(editable(fallback))
   }
 
   return (
@@ -68,7 +77,8 @@ export function NumberField(props: NumberFieldProps) {
             spellCheck={false}
             value={text}
             onChange={(event) => change(event.target.value)}
-            onBlur={() => setIsLeft(true)}
+            onFocus={() => setEditing(true)}
+            onBlur={leave}
           />
           <span className={field['unit']}>{unit}</span>
         </span>

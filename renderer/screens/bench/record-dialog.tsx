@@ -1,6 +1,6 @@
 /** Records a reading of the Bench into a batch, raw: the book interprets it by itself. */
 import { useState } from 'react'
-import { useTranslation } from 'react-i18next'
+import { useWords } from '../../app/words/use-words.ts'
 import type { Batch, BatchSummary } from '../../../shared/schemas/cellar.ts'
 import type { MoveOf } from '../../../shared/schemas/moves.ts'
 import type { Interpretation, Reading } from '../../../shared/schemas/readings.ts'
@@ -25,7 +25,7 @@ export interface RecordDialogProps {
 }
 
 export function RecordDialog({ reading, onClose, onRecorded }: RecordDialogProps) {
-  const { t } = useTranslation()
+  const t = useWords()
   return (
     <SheetDialog title={t('bench.record.title')} isOpen={reading !== undefined} onClose={onClose}>
       {reading && <RecordForm reading={reading} onClose={onClose} onRecorded={onRecorded} />}
@@ -36,7 +36,7 @@ export function RecordDialog({ reading, onClose, onRecorded }: RecordDialogProps
 type RecordFormProps = Omit<RecordDialogProps, 'reading'> & { reading: Reading }
 
 function RecordForm({ reading, onClose, onRecorded }: RecordFormProps) {
-  const { t } = useTranslation()
+  const t = useWords()
   const jars = useJars()
   const batches = [...useBatches().values()].filter((entry) => entry.jars.length > 0)
   const record = useWrite('moves.record')
@@ -132,7 +132,7 @@ function readMove(
 
 /** What the book makes of it there, and what it doubts. */
 function Meaning({ interpretation }: { interpretation: Interpretation | undefined }) {
-  const { t } = useTranslation()
+  const t = useWords()
   const { text } = useMeasuredText()
   if (!interpretation) return null
   const { strengthPctVol, strengthUncertaintyPctVol, sugarGPerL, sugarUncertaintyGPerL, doubts } =

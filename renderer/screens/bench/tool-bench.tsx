@@ -1,6 +1,6 @@
 /** One instrument laid out for use: what it is for, its numbers, its answer, and where that can go. */
 import { useState } from 'react'
-import { useTranslation } from 'react-i18next'
+import { useWordList, useWords } from '../../app/words/use-words.ts'
 import type { Batch } from '../../../shared/schemas/cellar.ts'
 import { Button, ButtonLink } from '../../parts/button/button.tsx'
 import { Segments } from '../../parts/fields/segments.tsx'
@@ -20,7 +20,7 @@ export interface ToolBenchProps {
 }
 
 export function ToolBench({ tool, entries, onChange }: ToolBenchProps) {
-  const { t } = useTranslation()
+  const t = useWords()
   const mode = modeOf(tool, entries)
   const { reply, error } = useMeasure(requestOf(mode, entries))
   return (
@@ -63,8 +63,7 @@ export function ToolBench({ tool, entries, onChange }: ToolBenchProps) {
 }
 
 function Steps({ of }: { of: NonNullable<Tool['steps']> }) {
-  const { t } = useTranslation()
-  const steps = t(`bench.steps.${of}`, { returnObjects: true })
+  const steps = useWordList()(`bench.steps.${of}`)
   return (
     <ol className={styles.steps}>
       {steps.map((step) => (
@@ -77,7 +76,7 @@ function Steps({ of }: { of: NonNullable<Tool['steps']> }) {
 type Recordable = Parameters<typeof RecordDialog>[0]['reading']
 
 function Recording({ reading }: { reading: NonNullable<Recordable> }) {
-  const { t } = useTranslation()
+  const t = useWords()
   const [isOpen, setOpen] = useState(false)
   const [into, setInto] = useState<Batch>()
   return (

@@ -1,5 +1,5 @@
 /** One tool's numbers, and how fine each is read. Every change is a new question at once. */
-import { useTranslation } from 'react-i18next'
+import { useWords } from '../../app/words/use-words.ts'
 import {
   benchInputs,
   type BenchInputName,
@@ -24,7 +24,7 @@ export interface ToolFormProps {
 const liquids: readonly BenchLiquid[] = ['spirit', 'syrup', 'other']
 
 export function ToolForm({ mode, entries, onChange }: ToolFormProps) {
-  const { t } = useTranslation()
+  const t = useWords()
   const setNumber = (name: BenchInputName, value: number | undefined) =>
     onChange({ numbers: { ...entries.numbers, [name]: value } })
   const setFineness = (name: BenchInputName, value: number | undefined) =>
@@ -65,7 +65,8 @@ export function ToolForm({ mode, entries, onChange }: ToolFormProps) {
             <Fine
               key={spec.name}
               spec={spec}
-              value={entries.fineness[spec.name] ?? usualFinenessOf(spec, entries.numbers)}
+              value={entries.fineness[spec.name]}
+              fallback={usualFinenessOf(spec, entries.numbers)}
               onChange={(value) => setFineness(spec.name, value)}
             />
           ))}
@@ -82,7 +83,7 @@ interface AskedProps {
 }
 
 function Asked({ spec: { name, label, isOptional = false }, value, onChange }: AskedProps) {
-  const { t } = useTranslation()
+  const t = useWords()
   const dimension = benchInputs[name]
   const shared = { label: t(`bench.input.${label}`), value, onChange, isRequired: !isOptional }
   if (!isPartDimension(dimension)) return <NumberField {...shared} unit={dimension} />
@@ -92,12 +93,13 @@ function Asked({ spec: { name, label, isOptional = false }, value, onChange }: A
 interface FineProps {
   spec: FineSpec
   value: number | undefined
+  fallback: number | undefined
   onChange: (value: number | undefined) => void
 }
 
 /** In the base unit, whatever the cellar's units: a difference of temperatures has no °F of its own. */
-function Fine({ spec: { name, label }, value, onChange }: FineProps) {
-  const { t } = useTranslation()
+function Fine({ spec: { name, label }, value, fallback, onChange }: FineProps) {
+  const t = useWords()
   const dimension = benchInputs[name]
   const unit = isPartDimension(dimension) ? unitsOf[dimension][0]?.symbol : dimension
   return (
@@ -105,6 +107,7 @@ function Fine({ spec: { name, label }, value, onChange }: FineProps) {
       label={t('bench.fineness.plusMinus', { what: t(`bench.fine.${label}`) })}
       unit={unit ?? ''}
       value={value}
+      fallback={fallback}
       onChange={onChange}
       problemOf={(number) => (number > 0 ? undefined : t('bench.fineness.tooSmall'))}
     />

@@ -1,5 +1,5 @@
 /** The instruments as they lie on the bench: a list beside the form, a choice above it when narrow. */
-import { useTranslation } from 'react-i18next'
+import { useWords } from '../../app/words/use-words.ts'
 import { useLocation } from 'wouter'
 import { Field } from '../../parts/fields/field.tsx'
 import field from '../../parts/fields/field.module.css'
@@ -7,7 +7,7 @@ import { toolGroups, type ToolId } from './tools.ts'
 import styles from './tool-list.module.css'
 
 export function ToolList({ current }: { current: ToolId }) {
-  const { t } = useTranslation()
+  const t = useWords()
   return (
     <nav className={styles.list} aria-label={t('bench.list')}>
       {toolGroups.map(({ group, tools }) => (
@@ -35,7 +35,7 @@ export function ToolList({ current }: { current: ToolId }) {
 }
 
 export function ToolChoice({ current }: { current: ToolId }) {
-  const { t } = useTranslation()
+  const t = useWords()
   const [, navigate] = useLocation()
   return (
     <div className={styles.choice}>

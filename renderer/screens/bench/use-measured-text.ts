@@ -1,5 +1,5 @@
 /** Measured numbers in this cellar's locale and units. */
-import { useTranslation } from 'react-i18next'
+import { useWords } from '../../app/words/use-words.ts'
 import type { BenchDimension } from '../../../shared/schemas/bench.ts'
 import { useSettings } from '../../app/settings.tsx'
 import { formatMeasured, type MeasuredText } from './format-measured.ts'
@@ -12,7 +12,7 @@ export interface MeasuredTexts {
 }
 
 export function useMeasuredText(): MeasuredTexts {
-  const { t } = useTranslation()
+  const t = useWords()
   const { locale, units, currency } = useSettings()
   const of: MeasuredTexts['of'] = (value, uncertainty, dimension) => {
     const shown = formatMeasured(value, uncertainty, dimension, { locale, units, currency })

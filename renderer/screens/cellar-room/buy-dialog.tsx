@@ -1,6 +1,6 @@
 /** Writes down goods as they are bought. */
 import { useState } from 'react'
-import { useTranslation } from 'react-i18next'
+import { useWords } from '../../app/words/use-words.ts'
 import { newId } from '../../app/new-id.ts'
 import { useWrite } from '../../app/queries.ts'
 import { Button } from '../../parts/button/button.tsx'
@@ -15,7 +15,7 @@ import { newBuying, purchaseOf, type Buying } from './buying.ts'
 import { GoodsFields } from './goods-fields.tsx'
 
 export function BuyDialog({ isOpen, onClose }: { isOpen: boolean; onClose: () => void }) {
-  const { t } = useTranslation()
+  const t = useWords()
   return (
     <SheetDialog title={t('cellarRoom.buyForm.title')} isOpen={isOpen} onClose={onClose}>
       <BuyForm onClose={onClose} />
@@ -24,7 +24,7 @@ export function BuyDialog({ isOpen, onClose }: { isOpen: boolean; onClose: () =>
 }
 
 function BuyForm({ onClose }: { onClose: () => void }) {
-  const { t } = useTranslation()
+  const t = useWords()
   const record = useWrite('moves.record')
   // One key and one lot for the form's life: sending twice buys once.
   const [ids] = useState(() => ({ key: newId(), lotId: newId() }))

@@ -1,5 +1,5 @@
 /** The vessels on their shelf, drawn to one scale with what stands in them, and the pantry. */
-import { useTranslation } from 'react-i18next'
+import { useWords } from '../../app/words/use-words.ts'
 import { useRead } from '../../app/queries.ts'
 import { ReadState } from '../../parts/failure/read-state.tsx'
 import { Page } from '../../parts/page/page.tsx'
@@ -7,7 +7,7 @@ import { JarShelf } from './jar-shelf.tsx'
 import { Pantry } from './pantry.tsx'
 
 export function CellarRoomScreen() {
-  const { t } = useTranslation()
+  const t = useWords()
   const jars = useRead('jars.list', {})
   const pantry = useRead('pantry.list', {})
   const inUse = (jars.data ?? []).filter(({ jar }) => !jar.isRetired)

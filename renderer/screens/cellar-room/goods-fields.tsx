@@ -1,5 +1,5 @@
 /** What is bought and how much of it: fruit and sweeteners by mass, spirit by volume. */
-import { useTranslation } from 'react-i18next'
+import { useWords } from '../../app/words/use-words.ts'
 import { useSettings } from '../../app/settings.tsx'
 import { ChoiceField } from '../../parts/fields/choice-field.tsx'
 import { useFruitName, useFruits } from '../../parts/names/use-names.ts'
@@ -16,7 +16,7 @@ export interface GoodsFieldsProps {
 const strengthRange = { min: 0.1, max: 97.2 }
 
 export function GoodsFields({ buying, onChange, showsProblem }: GoodsFieldsProps) {
-  const { t } = useTranslation()
+  const t = useWords()
   const { locale, units } = useSettings()
   const fruits = useFruits()
   const fruitName = useFruitName()

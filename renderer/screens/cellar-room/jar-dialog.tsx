@@ -1,7 +1,7 @@
 /** Adds a vessel, or changes one: its name, kind, size, and whether it is still in use. */
 import { useState } from 'react'
 import { Checkbox } from 'react-aria-components'
-import { useTranslation } from 'react-i18next'
+import { useWords } from '../../app/words/use-words.ts'
 import type { Answer } from '../../../shared/channels.ts'
 import { JarShape, type Jar } from '../../../shared/schemas/cellar.ts'
 import { newId } from '../../app/new-id.ts'
@@ -28,7 +28,7 @@ export interface JarDialogProps {
 }
 
 export function JarDialog({ wanted, onClose }: JarDialogProps) {
-  const { t } = useTranslation()
+  const t = useWords()
   const title = wanted === 'new' ? t('cellarRoom.jarForm.add') : t('cellarRoom.jarForm.change')
   return (
     <SheetDialog title={title} isOpen={wanted !== undefined} onClose={onClose}>
@@ -38,7 +38,7 @@ export function JarDialog({ wanted, onClose }: JarDialogProps) {
 }
 
 function JarForm({ wanted, onClose }: { wanted: JarWanted; onClose: () => void }) {
-  const { t } = useTranslation()
+  const t = useWords()
   const { units } = useSettings()
   const add = useWrite('jars.add')
   const change = useWrite('jars.change')

@@ -1,6 +1,6 @@
 /** The shelf: every vessel with its name, its batch, how full it is, and a way to change it. */
 import { useState } from 'react'
-import { useTranslation } from 'react-i18next'
+import { useWords } from '../../app/words/use-words.ts'
 import { Link } from 'wouter'
 import type { Answer } from '../../../shared/channels.ts'
 import { Button } from '../../parts/button/button.tsx'
@@ -15,7 +15,7 @@ import styles from './jar-shelf.module.css'
 type JarEntry = Answer<'jars.list'>[number]
 
 export function JarShelf({ jars }: { jars: readonly JarEntry[] }) {
-  const { t } = useTranslation()
+  const t = useWords()
   const [wanted, setWanted] = useState<JarWanted>()
   const [showsRetired, setShowsRetired] = useState(false)
   const shown = jars
@@ -50,7 +50,7 @@ export function JarShelf({ jars }: { jars: readonly JarEntry[] }) {
 }
 
 function ShelvedJar({ entry, onChange }: { entry: JarEntry; onChange: () => void }) {
-  const { t } = useTranslation()
+  const t = useWords()
   const { jar, contents } = entry
   const batch = useBatches().get(contents?.batchId ?? '')?.batch
   return (

@@ -1,6 +1,6 @@
 /** The pantry: what was bought and what is left of it, lot by lot. */
 import { useState } from 'react'
-import { useTranslation } from 'react-i18next'
+import { useWords } from '../../app/words/use-words.ts'
 import type { PantryLot } from '../../../shared/schemas/cellar.ts'
 import { Button } from '../../parts/button/button.tsx'
 import { useGoodsName } from '../../parts/names/use-names.ts'
@@ -17,7 +17,7 @@ const traceG = 0.5
 const isUsedUp = ({ massG }: PantryLot) => massG < traceG
 
 export function Pantry({ lots }: { lots: readonly PantryLot[] }) {
-  const { t } = useTranslation()
+  const t = useWords()
   const [isBuying, setBuying] = useState(false)
   const [showsUsedUp, setShowsUsedUp] = useState(false)
   const shown = lots
@@ -44,7 +44,7 @@ export function Pantry({ lots }: { lots: readonly PantryLot[] }) {
 }
 
 function PantryTable({ lots }: { lots: readonly PantryLot[] }) {
-  const { t } = useTranslation()
+  const t = useWords()
   const times = useTimes()
   const goodsName = useGoodsName()
   const columns: Column<PantryLot>[] = [

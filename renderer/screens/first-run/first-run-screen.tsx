@@ -1,6 +1,6 @@
 /** An empty book: start a cellar of one's own, or look round the demo. */
 import { useEffect } from 'react'
-import { useTranslation } from 'react-i18next'
+import { useWords } from '../../app/words/use-words.ts'
 import type { Settings } from '../../../shared/channels.ts'
 import { useWrite } from '../../app/queries.ts'
 import { Button } from '../../parts/button/button.tsx'
@@ -9,7 +9,7 @@ import { OwnCellarForm } from './own-cellar-form.tsx'
 import styles from './first-run-screen.module.css'
 
 export function FirstRunScreen({ settings }: { settings: Settings }) {
-  const { t } = useTranslation()
+  const t = useWords()
   const openDemo = useWrite('cellar.openDemo')
   useEffect(() => {
     document.title = t('shell.name')

@@ -1,6 +1,6 @@
 /** The vessels one owns and how one measures; then the book is begun. */
 import { useState } from 'react'
-import { useTranslation } from 'react-i18next'
+import { useWords } from '../../app/words/use-words.ts'
 import { useLocation } from 'wouter'
 import type { Settings } from '../../../shared/channels.ts'
 import { newId } from '../../app/new-id.ts'
@@ -15,7 +15,7 @@ import { VesselPicker } from './vessel-picker.tsx'
 import styles from './own-cellar-form.module.css'
 
 export function OwnCellarForm({ settings }: { settings: Settings }) {
-  const { t } = useTranslation()
+  const t = useWords()
   const [, navigate] = useLocation()
   const [chosen, setChosen] = useState(settings)
   const [counts, setCounts] = useState<VesselCounts>({})

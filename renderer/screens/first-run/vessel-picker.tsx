@@ -1,6 +1,6 @@
 /** The usual vessels on one shelf, drawn to one scale, each with how many there are of it. */
 import { Button as AriaButton, Group, Input, NumberField } from 'react-aria-components'
-import { useTranslation } from 'react-i18next'
+import { useWords } from '../../app/words/use-words.ts'
 import { classes } from '../../parts/classes.ts'
 import { useQuantities } from '../../parts/quantity/use-quantities.ts'
 import { Vessel } from '../../parts/vessel/vessel.tsx'
@@ -17,7 +17,7 @@ export interface VesselPickerProps {
 const mostOfEach = 5
 
 export function VesselPicker({ vessels, counts, onChange }: VesselPickerProps) {
-  const { t } = useTranslation()
+  const t = useWords()
   const quantities = useQuantities()
   return (
     <ul className={styles.shelf} aria-label={t('firstRun.own.vessels')}>

@@ -1,5 +1,5 @@
 /** A screen that is not made yet: what it will be for, and what to use meanwhile. */
-import { useTranslation } from 'react-i18next'
+import { useWords } from '../../app/words/use-words.ts'
 import { ButtonLink } from '../../parts/button/button.tsx'
 import { Page } from '../../parts/page/page.tsx'
 import styles from './later-screen.module.css'
@@ -7,7 +7,7 @@ import styles from './later-screen.module.css'
 export type LaterName = 'draft' | 'marry' | 'season'
 
 export function LaterScreen({ name }: { name: LaterName }) {
-  const { t } = useTranslation()
+  const t = useWords()
   const goesTo = name === 'season' ? 'today' : 'batches'
   return (
     <Page title={t(`shell.screens.${name}`)} lead={t('shell.later.lead')}>

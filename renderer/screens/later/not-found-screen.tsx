@@ -1,9 +1,9 @@
-import { useTranslation } from 'react-i18next'
+import { useWords } from '../../app/words/use-words.ts'
 import { ButtonLink } from '../../parts/button/button.tsx'
 import { Page } from '../../parts/page/page.tsx'
 
 export function NotFoundScreen() {
-  const { t } = useTranslation()
+  const t = useWords()
   return (
     <Page
       title={t('shell.notFound.title')}

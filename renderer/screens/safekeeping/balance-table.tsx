@@ -1,5 +1,5 @@
 /** The balance of the whole cellar by kind of matter, and in a sentence whether it adds up. */
-import { useTranslation } from 'react-i18next'
+import { useWords } from '../../app/words/use-words.ts'
 import type { Balance } from '../../../shared/schemas/cellar.ts'
 import { massOf, matterKinds } from '../../../shared/matter.ts'
 import { useSettings } from '../../app/settings.tsx'
@@ -12,7 +12,7 @@ import styles from './balance-table.module.css'
 const gramsPer = { metric: { unit: 'kg', grams: 1000 }, us: { unit: 'lb', grams: 453.59237 } }
 
 export function BalanceTable({ balance }: { balance: Balance }) {
-  const { t } = useTranslation()
+  const t = useWords()
   const { locale, units } = useSettings()
   const quantities = useQuantities()
   const { unit, grams } = gramsPer[units]

@@ -1,5 +1,5 @@
 /** Checks the book when asked, says what was found, and rebuilds the derived lists. */
-import { useTranslation } from 'react-i18next'
+import { useWords } from '../../app/words/use-words.ts'
 import type { Answer } from '../../../shared/channels.ts'
 import { useWrite } from '../../app/queries.ts'
 import { Button } from '../../parts/button/button.tsx'
@@ -7,7 +7,7 @@ import { FailureNote } from '../../parts/failure/failure-note.tsx'
 import styles from './book-health.module.css'
 
 export function BookHealth() {
-  const { t } = useTranslation()
+  const t = useWords()
   // Checking reads the whole file: it is asked for, not read like a list.
   const check = useWrite('cellar.check')
   const rebuild = useWrite('cellar.rebuild')
@@ -44,7 +44,7 @@ export function BookHealth() {
 }
 
 function Findings({ findings }: { findings: Answer<'cellar.check'> }) {
-  const { t } = useTranslation()
+  const t = useWords()
   const { integrity, moveCount, lotsDiffering, bottleLotsDiffering, refusedMoves } = findings
   const isFileSound = integrity === 'ok'
   const listsDiffer = lotsDiffering.length + bottleLotsDiffering.length > 0

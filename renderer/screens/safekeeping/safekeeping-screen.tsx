@@ -1,5 +1,5 @@
 /** Where the book is, whether it is sound, and whether it adds up. */
-import { useTranslation } from 'react-i18next'
+import { useWords } from '../../app/words/use-words.ts'
 import type { CellarStatus } from '../../../shared/channels.ts'
 import { useRead, useWrite } from '../../app/queries.ts'
 import { Button } from '../../parts/button/button.tsx'
@@ -11,7 +11,7 @@ import { BookHealth } from './book-health.tsx'
 import styles from './safekeeping-screen.module.css'
 
 export function SafekeepingScreen() {
-  const { t } = useTranslation()
+  const t = useWords()
   const status = useRead('cellar.status', {})
   const balance = useRead('cellar.balance', {})
   return (
@@ -28,7 +28,7 @@ export function SafekeepingScreen() {
 }
 
 function BookFile({ cellar }: { cellar: CellarStatus }) {
-  const { t } = useTranslation()
+  const t = useWords()
   const openDemo = useWrite('cellar.openDemo')
   return (
     <Section

@@ -1,6 +1,6 @@
 /** Bottles laid down, lot by lot: what each is, how many are left, and taking from them. */
 import { useState } from 'react'
-import { useTranslation } from 'react-i18next'
+import { useWords } from '../../app/words/use-words.ts'
 import { useRead } from '../../app/queries.ts'
 import { Button, ButtonLink } from '../../parts/button/button.tsx'
 import { ReadState } from '../../parts/failure/read-state.tsx'
@@ -10,7 +10,7 @@ import { ShelfTable } from './shelf-table.tsx'
 import { TakeDialog, type Taking } from './take-dialog.tsx'
 
 export function ShelfScreen() {
-  const { t } = useTranslation()
+  const t = useWords()
   const bottles = useRead('bottles.list', {})
   const count = (bottles.data ?? []).reduce((sum, lot) => sum + lot.count, 0)
   const isStocked = (bottles.data?.length ?? 0) > 0
@@ -32,7 +32,7 @@ export function ShelfScreen() {
 }
 
 function Lots({ lots }: { lots: readonly BottleLot[] }) {
-  const { t } = useTranslation()
+  const t = useWords()
   const [taking, setTaking] = useState<Taking>()
   const [showsGone, setShowsGone] = useState(false)
   const newestFirst = lots.toSorted((a, b) => b.bottledAt.localeCompare(a.bottledAt))

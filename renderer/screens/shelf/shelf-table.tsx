@@ -1,4 +1,4 @@
-import { useTranslation } from 'react-i18next'
+import { useWords } from '../../app/words/use-words.ts'
 import { Link } from 'wouter'
 import type { BottleLot } from '../../../shared/schemas/cellar.ts'
 import { Button } from '../../parts/button/button.tsx'
@@ -19,7 +19,7 @@ export interface ShelfTableProps {
 }
 
 export function ShelfTable({ lots, onTake }: ShelfTableProps) {
-  const { t } = useTranslation()
+  const t = useWords()
   const times = useTimes()
   const batches = useBatches()
   const columns: Column<BottleLot>[] = [

@@ -1,6 +1,6 @@
 /** Takes bottles from a lot, to drink or to give away. */
 import { useState } from 'react'
-import { useTranslation } from 'react-i18next'
+import { useWords } from '../../app/words/use-words.ts'
 import type { BottleLot } from '../../../shared/schemas/cellar.ts'
 import { newId } from '../../app/new-id.ts'
 import { useWrite } from '../../app/queries.ts'
@@ -24,7 +24,7 @@ export interface TakeDialogProps {
 }
 
 export function TakeDialog({ taking, onClose }: TakeDialogProps) {
-  const { t } = useTranslation()
+  const t = useWords()
   const name = taking?.lot.name ?? ''
   const title =
     taking?.kind === 'give' ? t('shelf.form.give', { name }) : t('shelf.form.draw', { name })
@@ -36,7 +36,7 @@ export function TakeDialog({ taking, onClose }: TakeDialogProps) {
 }
 
 function TakeForm({ taking: { kind, lot }, onClose }: { taking: Taking; onClose: () => void }) {
-  const { t } = useTranslation()
+  const t = useWords()
   const record = useWrite('moves.record')
   // One key for the form's life: pressing twice takes once.
   const [key] = useState(newId)

@@ -1,5 +1,5 @@
 /** What a careful maker should see, across the cellar: warnings before notes. */
-import { useTranslation } from 'react-i18next'
+import { useWords } from '../../app/words/use-words.ts'
 import { Link } from 'wouter'
 import type { BatchSummary, Caution } from '../../../shared/schemas/cellar.ts'
 import { CautionNote } from '../../parts/cautions/caution-note.tsx'
@@ -13,7 +13,7 @@ export interface CautionListProps {
 }
 
 export function CautionList({ cautions, batches }: CautionListProps) {
-  const { t } = useTranslation()
+  const t = useWords()
   const jars = useJars()
   const warningsFirst = cautions.toSorted(
     (a, b) => Number(b.severity === 'warning') - Number(a.severity === 'warning'),

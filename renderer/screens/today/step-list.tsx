@@ -1,5 +1,5 @@
 /** Next steps, one a line: the vessels, the batch, what to do, and by when. */
-import { useTranslation } from 'react-i18next'
+import { useWords } from '../../app/words/use-words.ts'
 import { Link } from 'wouter'
 import { useSettings } from '../../app/settings.tsx'
 import { classes } from '../../parts/classes.ts'
@@ -19,7 +19,7 @@ export const StepList = ({ steps }: { steps: readonly DueBatch[] }) => (
 )
 
 function Step({ step: { summary, state } }: { step: DueBatch }) {
-  const { t } = useTranslation()
+  const t = useWords()
   const { locale } = useSettings()
   const jars = useJars()
   const { batch, next } = summary
@@ -46,7 +46,7 @@ function Step({ step: { summary, state } }: { step: DueBatch }) {
 }
 
 function When({ step: { summary, state } }: { step: DueBatch }) {
-  const { t } = useTranslation()
+  const t = useWords()
   const times = useTimes()
   const { due, late } = summary.next
   if (due === undefined) return <p className={styles.when}>{t('today.anyTime')}</p>

@@ -1,5 +1,5 @@
 /** What needs hands now, across all batches, in the order of what is lost by waiting. */
-import { useTranslation } from 'react-i18next'
+import { useWords } from '../../app/words/use-words.ts'
 import { Link } from 'wouter'
 import type { Answer } from '../../../shared/channels.ts'
 import { useRead } from '../../app/queries.ts'
@@ -13,7 +13,7 @@ import { StepList } from './step-list.tsx'
 import styles from './today-screen.module.css'
 
 export function TodayScreen() {
-  const { t } = useTranslation()
+  const t = useWords()
   const today = useRead('today.list', {})
   if (!today.data)
     return (
@@ -31,7 +31,7 @@ const horizonDays = 30
 const newsDays = 90
 
 function TodayPage({ today }: { today: Answer<'today.list'> }) {
-  const { t } = useTranslation()
+  const t = useWords()
   const { now } = useTimes()
   const steps = inOrderOfNeed(today.batches, now)
   const of = (...states: DueBatch['state'][]) => steps.filter(({ state }) => states.includes(state))
@@ -115,7 +115,7 @@ const Aside = ({ text, href, link }: AsideProps) => (
 )
 
 function Lead({ pressing, next }: { pressing: number; next: DueBatch | undefined }) {
-  const { t } = useTranslation()
+  const t = useWords()
   const times = useTimes()
   if (pressing > 0) return t('today.needHands', { count: pressing })
   const early = next && reachableAt(next.summary.next)

@@ -1,12 +1,12 @@
 /** The numbers of one jar, on a line: strength, sugar, volume. */
-import { useTranslation } from 'react-i18next'
+import { useWords } from '../../../app/words/use-words.ts'
 import type { Liquid } from '../../../../shared/schemas/cellar.ts'
 import { Strength, Sugar } from '../../../parts/quantity/composition.tsx'
 import { Quantity } from '../../../parts/quantity/quantity.tsx'
 import styles from './liquid-line.module.css'
 
 export function LiquidLine({ liquid }: { liquid: Liquid | undefined }) {
-  const { t } = useTranslation()
+  const t = useWords()
   if (!liquid) return <span className={styles.none}>{t('batch.timeline.noLiquid')}</span>
   return (
     <span className={styles.line}>

@@ -1,12 +1,12 @@
 /** What a reading tells, each quantity with its uncertainty, and why it is doubted. */
-import { useTranslation } from 'react-i18next'
+import { useWords } from '../../../app/words/use-words.ts'
 import type { Interpretation } from '../../../../shared/schemas/readings.ts'
 import { Strength, Sugar } from '../../../parts/quantity/composition.tsx'
 import { Quantity } from '../../../parts/quantity/quantity.tsx'
 import styles from './liquid-line.module.css'
 
 export function Meaning({ interpretation }: { interpretation: Interpretation }) {
-  const { t } = useTranslation()
+  const t = useWords()
   const { strengthPctVol, sugarGPerL, volumeMl, doubts } = interpretation
   const tellsNothing = [strengthPctVol, sugarGPerL, volumeMl].every((value) => value === undefined)
   return (

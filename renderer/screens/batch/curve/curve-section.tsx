@@ -1,6 +1,6 @@
 /** The curve with its choices: whole batch or one jar, days or dates, drawing or table. */
 import { useMemo, useState } from 'react'
-import { useTranslation } from 'react-i18next'
+import { useWords } from '../../../app/words/use-words.ts'
 import type { BatchCurve as Curve } from '../../../../shared/schemas/cellar.ts'
 import { useRead } from '../../../app/queries.ts'
 import { BatchCurve } from '../../../charts/batch-curve.tsx'
@@ -24,7 +24,7 @@ interface CurveSectionProps {
 }
 
 export function CurveSection(props: CurveSectionProps) {
-  const { t } = useTranslation()
+  const t = useWords()
   const curve = useRead(
     'batches.curve',
     { batchId: props.batchId, points: 400 },
@@ -46,7 +46,7 @@ export function CurveSection(props: CurveSectionProps) {
 }
 
 function AxisChoice({ axis, onAxis }: CurveSectionProps) {
-  const { t } = useTranslation()
+  const t = useWords()
   return (
     <Segments
       label={t('batch.curve.axis')}
@@ -62,7 +62,7 @@ function AxisChoice({ axis, onAxis }: CurveSectionProps) {
 }
 
 function Shown({ curve, axis }: { curve: Curve; axis: TimeAxisKind }) {
-  const { t } = useTranslation()
+  const t = useWords()
   const jars = useJars()
   const { now } = useTimes()
   const [key, setKey] = useState('whole')
@@ -110,7 +110,7 @@ function Shown({ curve, axis }: { curve: Curve; axis: TimeAxisKind }) {
 
 /** Where the lines begin and where they stand now, in a sentence. */
 function useDescription({ rows }: CurveView): string {
-  const { t } = useTranslation()
+  const t = useWords()
   const { text } = useQuantities()
   const times = useTimes()
   const drawn = rows.filter((row) => row.strengthPctVol !== null)

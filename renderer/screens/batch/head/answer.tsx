@@ -1,5 +1,5 @@
 /** The answer to the page's question: how strong, how sweet, how much, now; and in which vessels. */
-import { useTranslation } from 'react-i18next'
+import { useWords } from '../../../app/words/use-words.ts'
 import type { BatchSummary } from '../../../../shared/schemas/cellar.ts'
 import { QuantityMark } from '../../../parts/quantity/quantity-mark.tsx'
 import { Quantity } from '../../../parts/quantity/quantity.tsx'
@@ -7,7 +7,7 @@ import { Vessels } from './vessels.tsx'
 import styles from './answer.module.css'
 
 export function Answer({ summary }: { summary: BatchSummary }) {
-  const { t } = useTranslation()
+  const t = useWords()
   const { liquid, jars, bottleLots } = summary
   const inJars = jars.some((jar) => jar.liquid !== undefined)
   const inBottles = bottleLots.some(({ count }) => count > 0)

@@ -1,6 +1,6 @@
 /** A batch's name, the colour it is drawn in, and its note. */
 import { useState } from 'react'
-import { useTranslation } from 'react-i18next'
+import { useWords } from '../../../app/words/use-words.ts'
 import type { Batch } from '../../../../shared/schemas/cellar.ts'
 import { useWrite } from '../../../app/queries.ts'
 import { Button } from '../../../parts/button/button.tsx'
@@ -12,7 +12,7 @@ import { TextInput } from '../../../parts/fields/text-input.tsx'
 import styles from './edit-batch-dialog.module.css'
 
 export function EditBatchDialog({ batch, onClose }: { batch: Batch; onClose: () => void }) {
-  const { t } = useTranslation()
+  const t = useWords()
   const change = useWrite('batches.change')
   const [name, setName] = useState(batch.name)
   const [colour, setColour] = useState(batch.colour)

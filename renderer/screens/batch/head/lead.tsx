@@ -1,12 +1,12 @@
 /** Under the name: the batch's colour, its stage in words, its age. */
-import { useTranslation } from 'react-i18next'
+import { useWords } from '../../../app/words/use-words.ts'
 import type { BatchSummary } from '../../../../shared/schemas/cellar.ts'
 import { daysBetween } from '../../../parts/time/format-time.ts'
 import { useTimes } from '../../../parts/time/use-times.ts'
 import styles from './lead.module.css'
 
 export function Lead({ summary: { batch, stage, startedAt } }: { summary: BatchSummary }) {
-  const { t } = useTranslation()
+  const t = useWords()
   const times = useTimes()
   const isToday = startedAt !== undefined && daysBetween(new Date(startedAt), times.now) === 0
   return (

@@ -1,10 +1,10 @@
 /** When the next step is due, in words told from today. */
-import { useTranslation } from 'react-i18next'
+import { useWords } from '../../../app/words/use-words.ts'
 import type { NextStep } from '../../../../shared/schemas/cellar.ts'
 import { useTimes } from '../../../parts/time/use-times.ts'
 
 export function useNextWords(): (next: NextStep) => string | undefined {
-  const { t } = useTranslation()
+  const t = useWords()
   const times = useTimes()
   return ({ action, early, due, late }) => {
     if (action === 'none' || due === undefined) return undefined

@@ -1,5 +1,5 @@
 /** The batch's vessels side by side, drawn to one scale, each with its name and what stands in it. */
-import { useTranslation } from 'react-i18next'
+import { useWords } from '../../../app/words/use-words.ts'
 import type { BatchSummary, BottleLot, JarContents } from '../../../../shared/schemas/cellar.ts'
 import { useJars } from '../../../parts/names/use-names.ts'
 import { Strength, Sugar } from '../../../parts/quantity/composition.tsx'
@@ -12,7 +12,7 @@ import { restsAt } from '../composition/rests-at.ts'
 import styles from './vessels.module.css'
 
 export function Vessels({ summary: { batch, jars, bottleLots } }: { summary: BatchSummary }) {
-  const { t } = useTranslation()
+  const t = useWords()
   const laidDown = bottleLots.filter(({ count }) => count > 0)
   if (jars.length === 0 && laidDown.length === 0)
     return <p className={styles.quiet}>{t('batch.answer.noVessel')}</p>
@@ -29,7 +29,7 @@ export function Vessels({ summary: { batch, jars, bottleLots } }: { summary: Bat
 }
 
 function JarStanding({ contents, colour }: { contents: JarContents; colour: string }) {
-  const { t } = useTranslation()
+  const t = useWords()
   const { text } = useQuantities()
   const jar = useJars().get(contents.jarId)?.jar
   if (!jar) return null
@@ -72,7 +72,7 @@ function JarStanding({ contents, colour }: { contents: JarContents; colour: stri
 }
 
 function BottlesStanding({ lot, colour }: { lot: BottleLot; colour: string }) {
-  const { t } = useTranslation()
+  const t = useWords()
   const { size } = useQuantities()
   const { count, bottleSizeMl, name, liquid } = lot
   return (

@@ -1,6 +1,6 @@
 /** A recorded move changed in the form it was logged with; what would break is shown first. */
 import { useState } from 'react'
-import { useTranslation } from 'react-i18next'
+import { useWords } from '../../../app/words/use-words.ts'
 import type { RecordedMove } from '../../../../shared/schemas/moves.ts'
 import { newId } from '../../../app/new-id.ts'
 import { useWrite } from '../../../app/queries.ts'
@@ -23,7 +23,7 @@ interface AmendDialogProps {
 }
 
 export function AmendDialog(props: AmendDialogProps) {
-  const { t } = useTranslation()
+  const t = useWords()
   return (
     <SheetDialog title={t('batch.ledger.amendTitle')} isOpen onClose={props.onClose} size="wide">
       <AmendForm {...props} />
@@ -32,7 +32,7 @@ export function AmendDialog(props: AmendDialogProps) {
 }
 
 function AmendForm({ recorded, context, colour, onClose }: AmendDialogProps) {
-  const { t } = useTranslation()
+  const t = useWords()
   const inHand = useDraft(() => draftOfMove(recorded.move), context)
   const [move] = inHand.moves ?? []
   const previewed = useAmendPreview(recorded.id, move)

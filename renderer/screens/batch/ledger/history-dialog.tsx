@@ -1,5 +1,5 @@
 /** Every version of a move: the book forgets none. */
-import { useTranslation } from 'react-i18next'
+import { useWords } from '../../../app/words/use-words.ts'
 import { useRead } from '../../../app/queries.ts'
 import { Button } from '../../../parts/button/button.tsx'
 import { DialogActions, SheetDialog } from '../../../parts/dialog/sheet-dialog.tsx'
@@ -9,7 +9,7 @@ import { useTimes } from '../../../parts/time/use-times.ts'
 import { useMoveWords } from '../use-move-words.ts'
 
 export function HistoryDialog({ moveId, onClose }: { moveId: string; onClose: () => void }) {
-  const { t } = useTranslation()
+  const t = useWords()
   const times = useTimes()
   const moveWords = useMoveWords()
   const history = useRead('moves.history', { moveId })

@@ -1,6 +1,6 @@
 /** One line of the ledger: when, what, and the composition right after; its grams on request. */
 import { useId, useState } from 'react'
-import { useTranslation } from 'react-i18next'
+import { useWords } from '../../../app/words/use-words.ts'
 import type { LedgerStep } from '../../../../shared/schemas/cellar.ts'
 import { Button } from '../../../parts/button/button.tsx'
 import { useJars } from '../../../parts/names/use-names.ts'
@@ -19,7 +19,7 @@ interface LedgerRowProps {
 }
 
 export function LedgerRow({ step, onChange }: LedgerRowProps) {
-  const { t } = useTranslation()
+  const t = useWords()
   const times = useTimes()
   const what = useMoveWords()(step.recorded.move)
   const [isOpen, setIsOpen] = useState(false)
@@ -71,7 +71,7 @@ export function LedgerRow({ step, onChange }: LedgerRowProps) {
 
 /** Strength, sugar and volume of each jar touched, right after the move. */
 function After({ step: { after, emptied } }: Pick<LedgerRowProps, 'step'>) {
-  const { t } = useTranslation()
+  const t = useWords()
   const jars = useJars()
   const name = (jarId: string) => jars.get(jarId)?.jar.name ?? t('parts.place.theJar')
   return (

@@ -1,6 +1,6 @@
 /** The batch's ledger: every move with the composition right after it. */
 import { useState } from 'react'
-import { useTranslation } from 'react-i18next'
+import { useWords } from '../../../app/words/use-words.ts'
 import type { BatchPage, LedgerStep } from '../../../../shared/schemas/cellar.ts'
 import { Button } from '../../../parts/button/button.tsx'
 import { Segments } from '../../../parts/fields/segments.tsx'
@@ -20,7 +20,7 @@ interface LedgerSectionProps {
 }
 
 export function LedgerSection({ page: { summary, steps }, onUndo }: LedgerSectionProps) {
-  const { t } = useTranslation()
+  const t = useWords()
   const context = useLogContext(summary)
   const [order, setOrder] = useState<LedgerOrder>('newest')
   const [changing, setChanging] = useState<{ step: LedgerStep; change: StepChange }>()

@@ -1,5 +1,5 @@
 /** What a reading tells, and why it is doubted; a doubted one can be confirmed here. */
-import { useTranslation } from 'react-i18next'
+import { useWords } from '../../../app/words/use-words.ts'
 import type { LedgerStep } from '../../../../shared/schemas/cellar.ts'
 import { newId } from '../../../app/new-id.ts'
 import { useWrite } from '../../../app/queries.ts'
@@ -10,7 +10,7 @@ import { isUnconfirmed } from './ledger-rows.ts'
 import styles from './ledger.module.css'
 
 export function ReadingMeaning({ step }: { step: LedgerStep }) {
-  const { t } = useTranslation()
+  const t = useWords()
   const amend = useWrite('moves.amend')
   const { interpretation, recorded } = step
   const { move } = recorded

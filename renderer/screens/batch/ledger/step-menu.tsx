@@ -1,5 +1,5 @@
 /** What can be done to a line of the ledger. */
-import { useTranslation } from 'react-i18next'
+import { useWords } from '../../../app/words/use-words.ts'
 import { Menu, MenuItem, MenuTrigger, Popover } from 'react-aria-components'
 import { Button } from '../../../parts/button/button.tsx'
 import { classes } from '../../../parts/classes.ts'
@@ -16,7 +16,7 @@ interface StepMenuProps {
 }
 
 export function StepMenu({ what, onChoose }: StepMenuProps) {
-  const { t } = useTranslation()
+  const t = useWords()
   return (
     <MenuTrigger>
       <Button kind="quiet" aria-label={t('batch.ledger.changeOf', { what })}>

@@ -1,6 +1,6 @@
 /** Taking a move out of the ledger, after seeing what would break. */
 import { useState } from 'react'
-import { useTranslation } from 'react-i18next'
+import { useWords } from '../../../app/words/use-words.ts'
 import type { RecordedMove } from '../../../../shared/schemas/moves.ts'
 import { newId } from '../../../app/new-id.ts'
 import { useRead, useWrite } from '../../../app/queries.ts'
@@ -17,7 +17,7 @@ interface StrikeDialogProps {
 }
 
 export function StrikeDialog({ recorded, onClose }: StrikeDialogProps) {
-  const { t } = useTranslation()
+  const t = useWords()
   const what = useMoveWords()(recorded.move)
   const preview = useRead('moves.previewAmend', { moveId: recorded.id, move: null })
   const amend = useWrite('moves.amend')

@@ -1,5 +1,5 @@
 /** What one move carried, in grams of each kind of matter, from place to place. */
-import { useTranslation } from 'react-i18next'
+import { useWords } from '../../../app/words/use-words.ts'
 import { matterKinds, type Matter } from '../../../../shared/matter.ts'
 import type { Transfer } from '../../../../shared/schemas/cellar.ts'
 import { useSettings } from '../../../app/settings.tsx'
@@ -9,7 +9,7 @@ import { Table } from '../../../parts/table/table.tsx'
 const outside = ['supplier', 'tap', 'glass', 'gift', 'waste', 'filter', 'correction'] as const
 
 export function TransfersTable({ transfers }: { transfers: readonly Transfer[] }) {
-  const { t } = useTranslation()
+  const t = useWords()
   const { locale } = useSettings()
   const placeName = usePlaceName()
   if (transfers.length === 0) return <p>{t('batch.ledger.nothingMoved')}</p>

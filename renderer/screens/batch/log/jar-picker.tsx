@@ -1,6 +1,6 @@
 /** A choice of one or several vessels, each drawn as it stands, with a way to add a new one. */
 import { useId, useState } from 'react'
-import { useTranslation } from 'react-i18next'
+import { useWords } from '../../../app/words/use-words.ts'
 import { useBatches } from '../../../parts/names/use-names.ts'
 import { Button } from '../../../parts/button/button.tsx'
 import { classes } from '../../../parts/classes.ts'
@@ -28,7 +28,7 @@ export interface JarPickerProps {
 
 export function JarPicker(props: JarPickerProps) {
   const { label, moreJars, value, onChange, isMultiple = false, problem, takesNew = false } = props
-  const { t } = useTranslation()
+  const t = useWords()
   const name = useId()
   const [isAdding, setIsAdding] = useState(false)
   const [showsMore, setShowsMore] = useState(false)
@@ -93,7 +93,7 @@ interface JarChoiceProps {
 
 function JarChoice({ standing, name, batchId, isMultiple, isChosen, onChoose }: JarChoiceProps) {
   const { jar, contents } = standing
-  const { t } = useTranslation()
+  const t = useWords()
   const { text, size } = useQuantities()
   const batches = useBatches()
   const batch = batches.get(contents?.batchId ?? '')?.batch

@@ -1,6 +1,6 @@
 /** All kinds of moves, likely ones first: chosen by a press, by arrows, or by their letter. */
 import { useRef, useState, type KeyboardEvent, type Ref } from 'react'
-import { useTranslation } from 'react-i18next'
+import { useWords } from '../../../app/words/use-words.ts'
 import type { MoveKind } from '../../../../shared/schemas/moves.ts'
 import { Button } from '../../../parts/button/button.tsx'
 import { classes } from '../../../parts/classes.ts'
@@ -16,7 +16,7 @@ interface KindPickerProps {
 }
 
 export function KindPicker({ groups, chosen, onChoose, firstRef }: KindPickerProps) {
-  const { t } = useTranslation()
+  const t = useWords()
   const [showsAll, setShowsAll] = useState(false)
   const toolbar = useRef<HTMLDivElement>(null)
   const letters = new Map<string, MoveKind>(

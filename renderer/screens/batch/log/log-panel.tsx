@@ -1,5 +1,5 @@
 /** Logging a move: the kinds, the form of the chosen one, and what was recorded last with its undo. */
-import { useTranslation } from 'react-i18next'
+import { useWords } from '../../../app/words/use-words.ts'
 import type { BatchSummary } from '../../../../shared/schemas/cellar.ts'
 import type { Move, MoveKind } from '../../../../shared/schemas/moves.ts'
 import { Button } from '../../../parts/button/button.tsx'
@@ -29,7 +29,7 @@ export interface OpenForm {
 
 export function LogPanel(props: LogPanelProps) {
   const { summary, open, onOpen, onRecorded, told, onUndo, focusRef } = props
-  const { t } = useTranslation()
+  const t = useWords()
   const context = useLogContext(summary)
   return (
     <section className={styles.panel} aria-label={t('batch.log.title')}>
@@ -65,7 +65,7 @@ export function LogPanel(props: LogPanelProps) {
 
 /** The sentence about the keyboard, with the key drawn as one. */
 function Hint() {
-  const { t } = useTranslation()
+  const t = useWords()
   const [before, after] = t('batch.log.hint', { key: '\n' }).split('\n')
   return (
     <>

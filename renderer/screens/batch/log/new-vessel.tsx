@@ -1,6 +1,6 @@
 /** A vessel the cellar does not have yet, added without leaving the form. */
 import { useState, type KeyboardEvent } from 'react'
-import { useTranslation } from 'react-i18next'
+import { useWords } from '../../../app/words/use-words.ts'
 import { JarShape } from '../../../../shared/schemas/cellar.ts'
 import { newId } from '../../../app/new-id.ts'
 import { useWrite } from '../../../app/queries.ts'
@@ -17,7 +17,7 @@ export interface NewVesselProps {
 }
 
 export function NewVessel({ onAdded, onLeave }: NewVesselProps) {
-  const { t } = useTranslation()
+  const t = useWords()
   const add = useWrite('jars.add')
   const [name, setName] = useState('')
   const [shape, setShape] = useState<JarShape>('jar')

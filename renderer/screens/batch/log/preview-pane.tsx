@@ -1,5 +1,5 @@
 /** The jars as they will be after the moves, drawn and in numbers; or why the moves cannot be. */
-import { useTranslation } from 'react-i18next'
+import { useWords } from '../../../app/words/use-words.ts'
 import type { JarContents, LedgerStep } from '../../../../shared/schemas/cellar.ts'
 import { Button } from '../../../parts/button/button.tsx'
 import { CautionNote } from '../../../parts/cautions/caution-note.tsx'
@@ -30,7 +30,7 @@ interface PreviewPaneProps {
 }
 
 export function PreviewPane({ previewed, draft, onMend, colour }: PreviewPaneProps) {
-  const { t } = useTranslation()
+  const t = useWords()
   const { preview, moves, error } = previewed
   const refused = preview && firstRefused(preview.refusals, moves)
   return (
@@ -67,7 +67,7 @@ interface RefusedProps {
 }
 
 function Refused({ refused, remedy, onMend }: RefusedProps) {
-  const { t } = useTranslation()
+  const t = useWords()
   const { text } = useQuantities()
   const times = useTimes()
   const words = useRefusalWords()
@@ -98,7 +98,7 @@ function Refused({ refused, remedy, onMend }: RefusedProps) {
 
 /** Each jar as the last of the moves that touches it leaves it. */
 function After({ steps, colour }: { steps: readonly LedgerStep[]; colour: string }) {
-  const { t } = useTranslation()
+  const t = useWords()
   const jars = useJars()
   const { size } = useQuantities()
   const last = new Map<string, JarContents | null>()
@@ -170,7 +170,7 @@ function After({ steps, colour }: { steps: readonly LedgerStep[]; colour: string
 }
 
 function Contents({ contents }: { contents: JarContents }) {
-  const { t } = useTranslation()
+  const t = useWords()
   const { text } = useQuantities()
   const resting = restsAt(contents)
   return (
@@ -198,7 +198,7 @@ function Contents({ contents }: { contents: JarContents }) {
 
 /** Later moves that could then not be; nothing is written while there are any. */
 export function Breaks({ breaks }: Pick<NonNullable<Previewed['preview']>, 'breaks'>) {
-  const { t } = useTranslation()
+  const t = useWords()
   const moveWords = useMoveWords()
   const refusalWords = useRefusalWords()
   const times = useTimes()

@@ -1,6 +1,6 @@
 /** One kind of move being logged: its form, and beside it the jars as they will be. */
 import { useEffect, useRef, useState } from 'react'
-import { useTranslation } from 'react-i18next'
+import { useWords } from '../../../app/words/use-words.ts'
 import type { Move, MoveKind } from '../../../../shared/schemas/moves.ts'
 import { newId } from '../../../app/new-id.ts'
 import { useWrite } from '../../../app/queries.ts'
@@ -23,7 +23,7 @@ interface RecordFormProps {
 }
 
 export function RecordForm({ kind, context, colour, onRecorded, onLeave }: RecordFormProps) {
-  const { t } = useTranslation()
+  const t = useWords()
   const inHand = useDraft(() => startDraft(kind, context), context)
   const previewed = useRecordPreview(inHand.moves)
   const record = useWrite('moves.record')

@@ -1,6 +1,6 @@
 /** Which liquid stood where: bars or a table. */
 import { useMemo, useState } from 'react'
-import { useTranslation } from 'react-i18next'
+import { useWords } from '../../../app/words/use-words.ts'
 import type { BatchPage } from '../../../../shared/schemas/cellar.ts'
 import { JarTimeline } from '../../../charts/jar-timeline.tsx'
 import type { TimeAxisKind } from '../../../charts/time-labels.ts'
@@ -17,7 +17,7 @@ interface TimelineSectionProps {
 }
 
 export function TimelineSection({ page: { jarSpans, summary }, axis }: TimelineSectionProps) {
-  const { t } = useTranslation()
+  const t = useWords()
   const jars = useJars()
   const nowMs = useTimes().now.getTime()
   const [isTable, setIsTable] = useState(false)

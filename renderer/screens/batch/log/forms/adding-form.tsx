@@ -1,5 +1,5 @@
 /** Fruit, sugar or spirit into jars, out of the pantry or just bought. */
-import { useTranslation } from 'react-i18next'
+import { useWords } from '../../../../app/words/use-words.ts'
 import { Cut } from '../../../../../shared/schemas/moves.ts'
 import { Button } from '../../../../parts/button/button.tsx'
 import { ChoiceField } from '../../../../parts/fields/choice-field.tsx'
@@ -16,7 +16,7 @@ import { WhenAndNote } from './when-and-note.tsx'
 
 export function AddingForm(props: DraftFormProps<AddingDraft>) {
   const { draft, onChange, context, problems, isAmending } = props
-  const { t } = useTranslation()
+  const t = useWords()
   const problemWords = useProblemWords(problems)
   const change = (part: Partial<AddingDraft>) => onChange({ ...draft, ...part })
   const goodsKind = goodsFor[draft.kind]
@@ -102,7 +102,7 @@ interface AllOfItProps extends Pick<DraftFormProps<AddingDraft>, 'draft' | 'cont
 }
 
 function AllOfIt({ draft, context, onTake }: AllOfItProps) {
-  const { t } = useTranslation()
+  const t = useWords()
   const { text } = useQuantities()
   const share = evenShare(draft, context)
   if (share === undefined || share === draft.amount) return null

@@ -1,5 +1,5 @@
 /** Filling bottles, and taking them out: drawn for the table, or given away. */
-import { useTranslation } from 'react-i18next'
+import { useWords } from '../../../../app/words/use-words.ts'
 import { TextInput } from '../../../../parts/fields/text-input.tsx'
 import { QuantityField } from '../../../../parts/quantity/quantity-field.tsx'
 import { fullBottles, type BottlesOutDraft, type BottlingDraft } from '../drafts/bottling.ts'
@@ -15,7 +15,7 @@ export function BottlingForm({
   context,
   problems,
 }: DraftFormProps<BottlingDraft>) {
-  const { t } = useTranslation()
+  const t = useWords()
   const problemWords = useProblemWords(problems)
   const able = ownJars(context).filter(hasLiquid)
   const from = context.jars.find(({ jar }) => jar.id === draft.fromJarId)
@@ -76,7 +76,7 @@ export function BottlesOutForm({
   context,
   problems,
 }: DraftFormProps<BottlesOutDraft>) {
-  const { t } = useTranslation()
+  const t = useWords()
   const problemWords = useProblemWords(problems)
   if (context.bottleLots.length === 0) return <p>{t('batch.form.noBottles')}</p>
   return (

@@ -1,5 +1,5 @@
 /** A choice of the batch's bottle lots, each with what is left of it. */
-import { useTranslation } from 'react-i18next'
+import { useWords } from '../../../../app/words/use-words.ts'
 import type { BottleLot } from '../../../../../shared/schemas/cellar.ts'
 import { ChoiceField } from '../../../../parts/fields/choice-field.tsx'
 import { useQuantities } from '../../../../parts/quantity/use-quantities.ts'
@@ -12,7 +12,7 @@ interface BottleLotFieldProps {
 }
 
 export function BottleLotField({ lots, value, onChange, problem }: BottleLotFieldProps) {
-  const { t } = useTranslation()
+  const t = useWords()
   const { size } = useQuantities()
   return (
     <ChoiceField

@@ -1,5 +1,5 @@
 /** Something bought for the pantry. */
-import { useTranslation } from 'react-i18next'
+import { useWords } from '../../../../app/words/use-words.ts'
 import { Segments } from '../../../../parts/fields/segments.tsx'
 import type { BuyDraft } from '../drafts/purchase.ts'
 import type { DraftFormProps } from './form-basics.ts'
@@ -7,7 +7,7 @@ import { PurchaseFields } from './purchase-fields.tsx'
 import { WhenAndNote } from './when-and-note.tsx'
 
 export function BuyForm({ draft, onChange, problems }: DraftFormProps<BuyDraft>) {
-  const { t } = useTranslation()
+  const t = useWords()
   const { purchase } = draft
   return (
     <>

@@ -1,5 +1,5 @@
 /** One liquid through a medium, with what it keeps back. */
-import { useTranslation } from 'react-i18next'
+import { useWords } from '../../../../app/words/use-words.ts'
 import { FilterMedium } from '../../../../../shared/schemas/moves.ts'
 import { Segments } from '../../../../parts/fields/segments.tsx'
 import { QuantityField } from '../../../../parts/quantity/quantity-field.tsx'
@@ -16,7 +16,7 @@ export function FilteringForm({
   context,
   problems,
 }: DraftFormProps<FilteringDraft>) {
-  const { t } = useTranslation()
+  const t = useWords()
   const problemWords = useProblemWords(problems)
   const change = (part: Partial<FilteringDraft>) => onChange({ ...draft, ...part })
   const able = ownJars(context).filter(hasLiquid)

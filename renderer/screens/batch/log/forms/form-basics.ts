@@ -1,5 +1,5 @@
 /** What every form of the log gets, and how it says what is still missing. */
-import { useTranslation } from 'react-i18next'
+import { useWords } from '../../../../app/words/use-words.ts'
 import type { DraftHead, Problem } from '../drafts/draft-basics.ts'
 import type { LogContext } from '../drafts/log-context.ts'
 
@@ -19,7 +19,7 @@ type ProblemWords = (
 ) => string | undefined
 
 export function useProblemWords(problems: readonly Problem[]): ProblemWords {
-  const { t } = useTranslation()
+  const t = useWords()
   return (field, wordsForMissing = 'missing') => {
     const problem = problems.find((one) => one.field === field)
     if (!problem) return undefined

@@ -1,5 +1,5 @@
 /** The jars a move goes into: the batch's own, and on request the empty ones. */
-import { useTranslation } from 'react-i18next'
+import { useWords } from '../../../../app/words/use-words.ts'
 import type { DraftHead } from '../drafts/draft-basics.ts'
 import { emptyJars, ownJars } from '../drafts/log-context.ts'
 import { JarPicker } from '../jar-picker.tsx'
@@ -12,7 +12,7 @@ interface IntoJarsProps extends DraftFormProps<DraftHead> {
 
 export function IntoJars(props: Omit<IntoJarsProps, 'draft' | 'onChange'>) {
   const { jarIds, onChoose, context, problems, isAmending } = props
-  const { t } = useTranslation()
+  const t = useWords()
   const problemWords = useProblemWords(problems)
   const chosen = context.jars.filter(({ jar }) => jarIds.includes(jar.id))
   const own = ownJars(context)

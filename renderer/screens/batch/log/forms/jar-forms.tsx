@@ -1,5 +1,5 @@
 /** Forms of moves that need little more than a jar: water, stirring, crushing, a remark. */
-import { useTranslation } from 'react-i18next'
+import { useWords } from '../../../../app/words/use-words.ts'
 import { TextInput } from '../../../../parts/fields/text-input.tsx'
 import { QuantityField } from '../../../../parts/quantity/quantity-field.tsx'
 import type { WaterDraft } from '../drafts/adding.ts'
@@ -12,7 +12,7 @@ import { WhenAndNote } from './when-and-note.tsx'
 
 export function WaterForm(props: DraftFormProps<WaterDraft>) {
   const { draft, onChange, problems } = props
-  const { t } = useTranslation()
+  const t = useWords()
   return (
     <>
       <IntoJars
@@ -49,7 +49,7 @@ export function WaterForm(props: DraftFormProps<WaterDraft>) {
 
 export function TendingForm(props: DraftFormProps<TendingDraft>) {
   const { draft, onChange, context, problems, isAmending } = props
-  const { t } = useTranslation()
+  const t = useWords()
   const problemWords = useProblemWords(problems)
   const own = ownJars(context)
   const fitting = draft.kind === 'crush' ? own.filter(hasFruit) : own
@@ -72,7 +72,7 @@ export function TendingForm(props: DraftFormProps<TendingDraft>) {
 }
 
 export function RemarkForm({ draft, onChange, problems }: DraftFormProps<RemarkDraft>) {
-  const { t } = useTranslation()
+  const t = useWords()
   const problemWords = useProblemWords(problems)
   return (
     <>

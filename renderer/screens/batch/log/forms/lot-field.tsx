@@ -1,5 +1,5 @@
 /** A choice of what stands in the pantry, each with what is left of it. */
-import { useTranslation } from 'react-i18next'
+import { useWords } from '../../../../app/words/use-words.ts'
 import type { PantryLot } from '../../../../../shared/schemas/cellar.ts'
 import { ChoiceField } from '../../../../parts/fields/choice-field.tsx'
 import { useGoodsName } from '../../../../parts/names/use-names.ts'
@@ -26,7 +26,7 @@ export function LotField({
   takesPurchase = false,
   problem,
 }: LotFieldProps) {
-  const { t } = useTranslation()
+  const t = useWords()
   const goodsName = useGoodsName()
   const { text } = useQuantities()
   // The maker's own name for a spirit does not tell how strong it is.

@@ -1,5 +1,5 @@
 /** Extracts poured together, all of each or a measured part. */
-import { useTranslation } from 'react-i18next'
+import { useWords } from '../../../../app/words/use-words.ts'
 import { QuantityField } from '../../../../parts/quantity/quantity-field.tsx'
 import { useQuantities } from '../../../../parts/quantity/use-quantities.ts'
 import { foreignJars, freeMl, hasLiquid, ownJars } from '../drafts/log-context.ts'
@@ -15,7 +15,7 @@ export function MarryingForm({
   context,
   problems,
 }: DraftFormProps<MarryingDraft>) {
-  const { t } = useTranslation()
+  const t = useWords()
   const { text } = useQuantities()
   const problemWords = useProblemWords(problems)
   const change = (part: Partial<MarryingDraft>) => onChange({ ...draft, ...part })

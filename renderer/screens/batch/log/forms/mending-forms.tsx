@@ -1,5 +1,5 @@
 /** Throwing away, and putting the book right where the cellar shows something else. */
-import { useTranslation } from 'react-i18next'
+import { useWords } from '../../../../app/words/use-words.ts'
 import { Segments } from '../../../../parts/fields/segments.tsx'
 import { QuantityField } from '../../../../parts/quantity/quantity-field.tsx'
 import { ownJars, type LogContext } from '../drafts/log-context.ts'
@@ -15,7 +15,7 @@ const subjects: readonly Subject[] = ['jar', 'lot', 'bottles']
 /** What the move is about: a vessel of the batch, something in the pantry, or its bottles. */
 function SubjectFields<Draft extends DiscardDraft | CorrectDraft>(props: DraftFormProps<Draft>) {
   const { draft, onChange, context, problems } = props
-  const { t } = useTranslation()
+  const t = useWords()
   const problemWords = useProblemWords(problems)
   const own = ownJars(context)
   const chosen = context.jars.find(({ jar }) => jar.id === draft.jarId)
@@ -64,7 +64,7 @@ const isSpirit = (lotId: string | undefined, { pantry }: LogContext) =>
 
 export function DiscardForm(props: DraftFormProps<DiscardDraft>) {
   const { draft, onChange, context, problems } = props
-  const { t } = useTranslation()
+  const t = useWords()
   const change = (part: Partial<DiscardDraft>) => onChange({ ...draft, ...part })
   return (
     <>
@@ -106,7 +106,7 @@ export function DiscardForm(props: DraftFormProps<DiscardDraft>) {
 
 export function CorrectForm(props: DraftFormProps<CorrectDraft>) {
   const { draft, onChange, context, problems } = props
-  const { t } = useTranslation()
+  const t = useWords()
   const problemWords = useProblemWords(problems)
   const change = (part: Partial<CorrectDraft>) => onChange({ ...draft, ...part })
   return (

@@ -1,5 +1,5 @@
 /** Liquid off the fruit into another vessel: drawn off, or pressed. */
-import { useTranslation } from 'react-i18next'
+import { useWords } from '../../../../app/words/use-words.ts'
 import { QuantityField } from '../../../../parts/quantity/quantity-field.tsx'
 import { useQuantities } from '../../../../parts/quantity/use-quantities.ts'
 import { freeMl, hasFruit, hasLiquid, ownJars } from '../drafts/log-context.ts'
@@ -11,7 +11,7 @@ import { WhenAndNote } from './when-and-note.tsx'
 
 export function PouringOffForm(props: DraftFormProps<PouringOffDraft>) {
   const { draft, onChange, context, problems, isAmending } = props
-  const { t } = useTranslation()
+  const t = useWords()
   const { text } = useQuantities()
   const problemWords = useProblemWords(problems)
   const change = (part: Partial<PouringOffDraft>) => onChange({ ...draft, ...part })

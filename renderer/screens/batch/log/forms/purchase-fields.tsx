@@ -1,6 +1,6 @@
 /** What was bought: its kind, strength or fruit, how much, for how much. */
 import { useMemo } from 'react'
-import { useTranslation } from 'react-i18next'
+import { useWords } from '../../../../app/words/use-words.ts'
 import { useSettings } from '../../../../app/settings.tsx'
 import { ChoiceField } from '../../../../parts/fields/choice-field.tsx'
 import { TextInput } from '../../../../parts/fields/text-input.tsx'
@@ -23,7 +23,7 @@ interface PurchaseFieldsProps {
 
 export function PurchaseFields(props: PurchaseFieldsProps) {
   const { purchase, onChange, problems, isAmountOptional = false, hasFocus = false } = props
-  const { t } = useTranslation()
+  const t = useWords()
   const problemWords = useProblemWords(problems)
   const change = (part: Partial<Purchase>) => onChange({ ...purchase, ...part })
   return (
@@ -96,7 +96,7 @@ interface FruitChoiceProps {
 }
 
 function FruitChoice({ value, onChange, problem, autoFocus }: FruitChoiceProps) {
-  const { t } = useTranslation()
+  const t = useWords()
   const { locale } = useSettings()
   const fruits = useFruits()
   const fruitName = useFruitName()

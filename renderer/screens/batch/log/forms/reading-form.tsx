@@ -1,5 +1,5 @@
 /** What an instrument showed, for a jar. */
-import { useTranslation } from 'react-i18next'
+import { useWords } from '../../../../app/words/use-words.ts'
 import type { Instrument } from '../../../../../shared/schemas/readings.ts'
 import { ChoiceField } from '../../../../parts/fields/choice-field.tsx'
 import { QuantityField } from '../../../../parts/quantity/quantity-field.tsx'
@@ -23,7 +23,7 @@ const dimensionOf = {
 const instruments = Object.keys(numbersOf) as Instrument[]
 
 export function ReadingForm({ draft, onChange, context, problems }: DraftFormProps<ReadingDraft>) {
-  const { t } = useTranslation()
+  const t = useWords()
   const problemWords = useProblemWords(problems)
   const change = (part: Partial<ReadingDraft>) => onChange({ ...draft, ...part })
   const own = ownJars(context)

@@ -1,5 +1,5 @@
 /** The vessel that receives a liquid: empty ones big enough, the batch's own, or a new one. */
-import { useTranslation } from 'react-i18next'
+import { useWords } from '../../../../app/words/use-words.ts'
 import type { Problem } from '../drafts/draft-basics.ts'
 import { emptyJars, hasFruit, ownJars, type LogContext } from '../drafts/log-context.ts'
 import { JarPicker } from '../jar-picker.tsx'
@@ -17,7 +17,7 @@ interface ToJarProps {
 }
 
 export function ToJar({ context, value, onChange, problems, volumeMl, not = [] }: ToJarProps) {
-  const { t } = useTranslation()
+  const t = useWords()
   const problemWords = useProblemWords(problems)
   const bySize = emptyJars(context).toSorted((a, b) => a.jar.capacityMl - b.jar.capacityMl)
   const isBigEnough = (capacityMl: number) => capacityMl >= volumeMl

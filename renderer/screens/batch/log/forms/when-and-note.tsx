@@ -1,6 +1,6 @@
 /** The end of every form: when it was done, and folded away what is seldom said. */
 import { useState, type ReactNode } from 'react'
-import { useTranslation } from 'react-i18next'
+import { useWords } from '../../../../app/words/use-words.ts'
 import { TextInput } from '../../../../parts/fields/text-input.tsx'
 import { DateTimeField } from '../../../../parts/time/date-time-field.tsx'
 import type { DraftHead, Problem } from '../drafts/draft-basics.ts'
@@ -20,7 +20,7 @@ interface WhenAndNoteProps<Draft extends DraftHead> {
 
 export function WhenAndNote<Draft extends DraftHead>(props: WhenAndNoteProps<Draft>) {
   const { draft, onChange, problems, hasNote = true, children, isMoreFilled = false } = props
-  const { t } = useTranslation()
+  const t = useWords()
   const problemWords = useProblemWords(problems)
   const [isOpen, setIsOpen] = useState(isMoreFilled || draft.note !== '')
   return (
