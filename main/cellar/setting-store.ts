@@ -4,13 +4,16 @@ import type { Book } from './open-book.ts'
 
 const defaults: Settings = { locale: 'en-GB', units: 'metric', theme: 'system', currency: 'EUR' }
 
+/** A setting that cannot be read counts as not set: it must not keep the book shut. */
 export function readSettings(book: Book): Settings {
   const rows = book.prepare('SELECT key, value FROM setting').all() as {
     key: string
     value: string
   }[]
-  const kept = Object.fromEntries(rows.map(({ key, value }) => [key, JSON.parse(value)]))
-  return Settings.parse({ ...defaults, ...kept })
+  const readable = rows
+    .map(({ key, value }) => Settings.partial().safeParse({ [key]: JSON.parse(value) }))
+    .flatMap(({ data }) => data ?? [])
+  return Settings.parse(Object.assign({}, defaults, ...readable))
 }
 
 /** Keeps the settings given; those left out stay as they are. */

@@ -14,16 +14,6 @@ const SettingsContext = createContext<Settings>(usualSettings)
 
 export const useSettings = (): Settings => use(SettingsContext)
 
-/** A book may carry a locale that this machine can't read; that must not keep it shut. */
-function readable(settings: Settings): Settings {
-  try {
-    Intl.getCanonicalLocales(settings.locale)
-    return settings
-  } catch {
-    return { ...settings, locale: usualSettings.locale }
-  }
-}
-
 export function SettingsProvider({
   settings,
   children,
@@ -31,10 +21,9 @@ export function SettingsProvider({
   settings: Settings
   children: ReactNode
 }) {
-  const shown = readable(settings)
   return (
-    <SettingsContext value={shown}>
-      <I18nProvider locale={shown.locale}>{children}</I18nProvider>
+    <SettingsContext value={settings}>
+      <I18nProvider locale={settings.locale}>{children}</I18nProvider>
     </SettingsContext>
   )
 }

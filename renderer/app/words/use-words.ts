@@ -9,13 +9,13 @@ type PluralEnding = '_zero' | '_one' | '_two' | '_few' | '_many' | '_other'
 type Stem<Key extends string> = Key extends `${infer Word}${PluralEnding}` ? Word : Key
 
 /** Paths to what is a `Leaf` in the words; a list is one leaf and not its lines. */
-type Paths<Words, Leaf> = {
-  [Key in keyof Words & string]: Words[Key] extends string | readonly string[]
-    ? Words[Key] extends Leaf
+type Paths<Tree, Leaf> = {
+  [Key in keyof Tree & string]: Tree[Key] extends string | readonly string[]
+    ? Tree[Key] extends Leaf
       ? Stem<Key>
       : never
-    : `${Key}.${Paths<Words[Key], Leaf>}`
-}[keyof Words & string]
+    : `${Key}.${Paths<Tree[Key], Leaf>}`
+}[keyof Tree & string]
 
 export type WordKey = Paths<typeof en, string>
 export type WordListKey = Paths<typeof en, readonly string[]>

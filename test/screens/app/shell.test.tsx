@@ -68,12 +68,6 @@ describe('Shell', () => {
     expect((await screen.findByRole('alert')).textContent).toContain('Something went wrong')
   })
 
-  it('opens a book whose locale can’t be read, with the usual one', async () => {
-    const settings = { ...status().settings, locale: 'not a locale' }
-    showApp('/shelf', { 'cellar.status': status({ settings }) })
-    expect(await screen.findByText('7 bottles laid down.')).toBeTruthy()
-  })
-
   it('says of an unknown path that it leads nowhere', async () => {
     showApp('/nowhere')
     expect(await screen.findByText('No such screen')).toBeTruthy()
