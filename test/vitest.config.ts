@@ -18,6 +18,8 @@ export default defineConfig({
           ],
           environment: 'node',
           pool: 'threads',
+          // Nothing here keeps state between files, and starting a worker for each costs more than they do.
+          isolate: false,
           testTimeout,
         },
       },
