@@ -14,6 +14,8 @@ export function lockBook(file: string): BookLock {
   // The file is left behind on purpose: removing it could let two in at once.
   const lock = new Database(`${file}.lock`, { timeout: 0 })
   try {
+    // Nothing is ever written here, so there is nothing to keep a journal of.
+    lock.pragma('journal_mode = MEMORY')
     lock.exec('BEGIN EXCLUSIVE')
   } catch (error) {
     lock.close()

@@ -1,8 +1,8 @@
 import { spawn } from 'node:child_process'
 import { once } from 'node:events'
-import { mkdtempSync, readFileSync, writeFileSync } from 'node:fs'
+import { mkdtempSync, readdirSync, readFileSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
-import { join } from 'node:path'
+import { dirname, join } from 'node:path'
 import Database from 'better-sqlite3'
 import { describe, expect, it } from 'vitest'
 import { BookError } from '../../main/cellar/book-error.ts'
@@ -34,10 +34,11 @@ describe('openBook', () => {
     closeBook(book)
   })
 
-  it('leaves one file behind when closed', () => {
+  it('leaves the book and an empty lock file behind when closed', () => {
     const file = newFile()
     closeBook(openBook(file))
-    expect(() => readFileSync(`${file}-wal`)).toThrow(/ENOENT/)
+    expect(readdirSync(dirname(file)).sort()).toEqual(['cellar.ratafia', 'cellar.ratafia.lock'])
+    expect(readFileSync(`${file}.lock`)).toHaveLength(0)
   })
 
   it('refuses a book of a newer schema and leaves it as it was', () => {
