@@ -1,11 +1,7 @@
 import * as z from 'zod'
 
-/** Every way a request can be refused. A code outside this list is a bug. */
-export const ErrorCode = z.enum([
-  // the contract said no
-  'unknownChannel',
-  'badInput',
-  // the ledger said no: details are a Refusal
+/** Why the ledger refuses a move. */
+const refusalCodes = [
   'notEnough',
   'nothingThere',
   'beforeItExisted',
@@ -17,6 +13,15 @@ export const ErrorCode = z.enum([
   'sameJar',
   'alreadyThere',
   'noSuchMixture',
+] as const
+
+/** Every way a request can be refused. A code outside this list is a bug. */
+export const ErrorCode = z.enum([
+  // the contract said no
+  'unknownChannel',
+  'badInput',
+  // the ledger said no: details are a Refusal
+  ...refusalCodes,
   'breaksLater',
   // the engine said no: the details name quantity, value and range, or by how much
   'outOfRange',
@@ -39,19 +44,7 @@ export type ErrorCode = z.infer<typeof ErrorCode>
 
 /** Why a move cannot be: what is there, what was asked, and the nearest amount that can be. */
 export const Refusal = z.strictObject({
-  code: z.enum([
-    'notEnough',
-    'nothingThere',
-    'beforeItExisted',
-    'inTheFuture',
-    'jarTaken',
-    'noFruit',
-    'unknownPlace',
-    'wrongGoods',
-    'sameJar',
-    'alreadyThere',
-    'noSuchMixture',
-  ]),
+  code: z.enum(refusalCodes),
   /** A place as the ledger names it, such as `jar:north-shelf`. */
   place: z.string(),
   unit: z.enum(['ml', 'g', 'bottles']).optional(),
