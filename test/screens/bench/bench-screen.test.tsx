@@ -1,5 +1,5 @@
 import { screen, waitFor, within } from '@testing-library/react'
-import { describe, expect, it } from 'vitest'
+import { beforeAll, describe, expect, it } from 'vitest'
 import { measure } from '../../../main/engine/bench/measure.ts'
 import { DomainError } from '../../../main/engine/domain-error.ts'
 import { refused, type Answers } from '../fake-bridge.ts'
@@ -20,6 +20,9 @@ const open = (path: string, answers: Answers = {}) => showApp(path, { ...measure
 const answer = () => screen.findByRole('status', { name: 'Answer' })
 const plain = (text: string | null | undefined) => (text ?? '').replaceAll('\u00a0', ' ')
 const box = (name: RegExp) => screen.getByRole('textbox', { name })
+
+// The screen is fetched when it is first opened; here that would count against the first test.
+beforeAll(() => import('../../../renderer/screens/bench/bench-screen.tsx'))
 
 describe('BenchScreen', () => {
   it('answers at once for what can be begun with, with how sure it is', async () => {
