@@ -45,7 +45,7 @@ export const standardDrinksExplained: Explanation = {
   method:
     'The ethanol in the glass over what a country calls one drink: 10 ml in the United Kingdom, 14 g in the United States, 10 g in Australia.',
   source:
-    'Guidance of the health authorities of those countries; questionnaires of the WHO (AUDIT, 2001)',
+    'Guidance of the health authorities of those countries; questionnaires of the WHO (AUDIT, 2001; the year from memory)',
   limits: 'Says nothing of what anyone can safely drink.',
   uncertainty: 'From how well volume and strength are known.',
 }
