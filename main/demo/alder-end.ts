@@ -3,9 +3,10 @@
  * seasons are lived through day by day, by the same requests that a screen makes. The same day
  * gives the same book.
  */
+import { msPerDay } from '../../shared/spans-of-time.ts'
 import type { Dispatch } from '../service/service.ts'
 import { cellarHand } from './cellar-hand.ts'
-import { atHour, lastTime, msPerDay, yearOf } from './days.ts'
+import { atHour, lastTime, yearOf } from './days.ts'
 import { openDiary } from './diary.ts'
 import { houseBlend } from './house-blend.ts'
 import { pantryKeeper } from './pantry-keeper.ts'

@@ -1,8 +1,9 @@
 /** A batch begins: fruit bought and charged, sugar or spirit over it, and the first weeks. */
+import { msPerDay, msPerHour } from '../../shared/spans-of-time.ts'
 import { reduce } from '../engine/index.ts'
 import type { Move } from '../../shared/schemas/moves.ts'
 import { litresPerKg, type BatchStory } from './batch-plan.ts'
-import { instant, msPerDay, msPerHour } from './days.ts'
+import { instant } from './days.ts'
 import type { Ingredient } from './house-kinds.ts'
 import { readAlcoholometer, readTwoInstruments } from './instrument-shelf.ts'
 import { spiritPctVol } from './pantry-keeper.ts'

@@ -1,10 +1,11 @@
 /** From steeped fruit to its extracts: drawing off, a sugar draw, pressing, the pulp thrown out. */
+import { msPerDay } from '../../shared/spans-of-time.ts'
 import { liquidVolumeMl } from '../engine/index.ts'
 import { addMatter } from '../../shared/matter.ts'
 import type { JarContents } from '../../shared/schemas/cellar.ts'
 import type { Move } from '../../shared/schemas/moves.ts'
 import { rhythmOf, type BatchStory } from './batch-plan.ts'
-import { atHour, instant, msPerDay } from './days.ts'
+import { atHour, instant } from './days.ts'
 import { readAlcoholometer, readJug, readTwoInstruments } from './instrument-shelf.ts'
 import { emptyVessel } from './vessels.ts'
 

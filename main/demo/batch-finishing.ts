@@ -1,10 +1,11 @@
 /** Marrying the extracts, bringing them to the house's taste, clearing, filtering and bottling. */
+import { msPerDay } from '../../shared/spans-of-time.ts'
 import { composeSolution, describeSolution, sweeten } from '../engine/index.ts'
 import type { Liquid } from '../../shared/schemas/cellar.ts'
 import type { Move } from '../../shared/schemas/moves.ts'
 import { fillBottles } from './bottling.ts'
 import { rhythmOf, type BatchStory } from './batch-plan.ts'
-import { atHour, instant, msPerDay } from './days.ts'
+import { atHour, instant } from './days.ts'
 import { readBoilOff, readTwoInstruments } from './instrument-shelf.ts'
 import { emptyVessel } from './vessels.ts'
 

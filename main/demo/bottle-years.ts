@@ -1,7 +1,8 @@
 /** What becomes of the bottles: opened as they ripen, given at midwinter, broken, counted wrong. */
+import { msPerDay } from '../../shared/spans-of-time.ts'
 import type { Move } from '../../shared/schemas/moves.ts'
 import type { CellarHand } from './cellar-hand.ts'
-import { atHour, instant, lastTime, monthOf, msPerDay } from './days.ts'
+import { atHour, instant, lastTime, monthOf } from './days.ts'
 import type { Diary } from './diary.ts'
 import type { Mishap } from './mishap.ts'
 import type { Noise } from './seeded-noise.ts'

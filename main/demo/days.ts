@@ -1,7 +1,5 @@
 /** Dates of the demo: all relative to the day it is made on, at plausible hours, in UTC. */
-export const msPerDay = 86_400_000
-export const msPerHour = 3_600_000
-
+import { msPerHour } from '../../shared/spans-of-time.ts'
 export const instant = (ms: number): string => new Date(ms).toISOString()
 
 export const yearOf = (ms: number): number => new Date(ms).getUTCFullYear()

@@ -1,7 +1,8 @@
 /** The midwinter blend: a little of several clear batches, married in a jar of its own. */
+import { msPerDay } from '../../shared/spans-of-time.ts'
 import { fillBottles } from './bottling.ts'
 import type { CellarHand } from './cellar-hand.ts'
-import { atHour, instant, msPerDay, yearOf } from './days.ts'
+import { atHour, instant, yearOf } from './days.ts'
 import type { Diary } from './diary.ts'
 import { seededNoise } from './seeded-noise.ts'
 import { emptyVessel } from './vessels.ts'

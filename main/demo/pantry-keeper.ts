@@ -1,7 +1,8 @@
 /** Spirit, sugar and honey of Alder End: used up lot by lot, and bought again when one runs out. */
+import { msPerHour } from '../../shared/spans-of-time.ts'
 import type { Goods } from '../../shared/schemas/goods.ts'
 import type { CellarHand } from './cellar-hand.ts'
-import { instant, msPerHour, yearOf } from './days.ts'
+import { instant, yearOf } from './days.ts'
 
 export type Staple = 'spirit' | 'sugar' | 'honey'
 

@@ -1,6 +1,7 @@
 /** The seasons that are over: what was made in each, and what went wrong. */
+import { msPerDay } from '../../shared/spans-of-time.ts'
 import type { BatchPlan } from './batch-plan.ts'
-import { atHour, lastTime, msPerDay } from './days.ts'
+import { atHour, lastTime } from './days.ts'
 import type { BlendGift } from './house-blend.ts'
 import { houseKinds, type KindName } from './house-kinds.ts'
 import type { Mishap } from './mishap.ts'

@@ -1,10 +1,11 @@
 /** Opens one batch of the demo and puts its whole life in the diary. */
+import { msPerHour } from '../../shared/spans-of-time.ts'
 import { begin } from './batch-beginning.ts'
 import { planExtracts } from './batch-extracts.ts'
 import { planFinishing } from './batch-finishing.ts'
 import type { BatchPlan, BatchStory } from './batch-plan.ts'
 import type { CellarHand } from './cellar-hand.ts'
-import { instant, msPerHour, yearOf } from './days.ts'
+import { instant, yearOf } from './days.ts'
 import type { Diary } from './diary.ts'
 import type { HouseBlend } from './house-blend.ts'
 import type { PantryKeeper } from './pantry-keeper.ts'

@@ -1,7 +1,8 @@
 /** The batches that are under way today, one at every stage, of whatever fruit the year offers. */
+import { msPerDay, msPerHour } from '../../shared/spans-of-time.ts'
 import { fruitOf } from '../engine/index.ts'
 import { litresPerKg, rhythmOf, type BatchPlan, type Rhythm } from './batch-plan.ts'
-import { atHour, isWithin, monthOf, msPerDay, msPerHour } from './days.ts'
+import { atHour, isWithin, monthOf } from './days.ts'
 import { houseKinds, type HouseKind, type KindName } from './house-kinds.ts'
 
 interface Slot {

@@ -1,11 +1,11 @@
 /** All quantities of the curve at one instant, beside the pointer or the keyboard's cursor. */
+import { msPerDay } from '../../shared/spans-of-time.ts'
 import { useWords } from '../app/words/use-words.ts'
 import { Strength, Sugar } from '../parts/quantity/composition.tsx'
 import { Quantity } from '../parts/quantity/quantity.tsx'
 import { useTimes } from '../parts/time/use-times.ts'
 import { rowAt } from './curve-rows.ts'
 import { stageAt, type CurveView } from './curve-view.ts'
-import { msPerDay } from './time-axis.ts'
 import styles from './batch-curve.module.css'
 
 /** Readings as near as this share of the whole time belong to the instant pointed at. */

@@ -1,6 +1,5 @@
 /** Where the marks of a time axis stand: whole days since a start, or the calendar's own joints. */
-
-export const msPerDay = 86_400_000
+import { msPerDay } from '../../shared/spans-of-time.ts'
 
 export interface TimeDomain {
   readonly fromMs: number

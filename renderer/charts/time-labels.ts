@@ -1,5 +1,6 @@
 /** Ticks of a time axis with their words: days since the start, or dates of the calendar. */
-import { dateTicks, dayTicks, msPerDay, type TimeDomain } from './time-axis.ts'
+import { msPerDay } from '../../shared/spans-of-time.ts'
+import { dateTicks, dayTicks, type TimeDomain } from './time-axis.ts'
 
 export type TimeAxisKind = 'days' | 'dates'
 

@@ -3,6 +3,7 @@
  * (preservation, cyanide, vessels), marked there as found, estimate or common practice.
  */
 import { safeFillFraction } from '../../../shared/safe-fill.ts'
+import { msPerDay } from '../../../shared/spans-of-time.ts'
 import type { Fruit } from '../../../shared/schemas/fruits.ts'
 import type { Caution } from '../../../shared/schemas/cellar.ts'
 import type { JarState } from '../ledger/cellar-state.ts'
@@ -38,7 +39,7 @@ export interface JarToCheck {
 export function jarCautions(check: JarToCheck): Caution[] {
   const { jarId, jar, capacityMl } = check
   const contents = describeJar(jarId, jar)
-  const days = (check.nowMs - jar.stageSinceMs) / 86_400_000
+  const days = (check.nowMs - jar.stageSinceMs) / msPerDay
   const at = { batchId: jar.batchId, jarId }
   const cautions: Caution[] = []
   const warn = (code: Caution['code'], value: number, limit: number) =>

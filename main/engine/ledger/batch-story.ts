@@ -1,5 +1,6 @@
 /** A batch's history read off the ledger: where it stood, how it changed, what it yielded. */
 import { addMatter, noMatter, type Matter } from '../../../shared/matter.ts'
+import { msPerHour } from '../../../shared/spans-of-time.ts'
 import type { Stage } from '../../../shared/schemas/cellar.ts'
 import {
   matterInBottles,
@@ -109,8 +110,6 @@ export function curveOf(
   }
   return curves
 }
-
-const msPerHour = 3_600_000
 
 /**
  * Instants to look at: a millisecond before each move and at it, then ever wider apart after it,

@@ -10,6 +10,7 @@ import {
   subtractMatter,
   type Matter,
 } from '../../../shared/matter.ts'
+import { msPerDay } from '../../../shared/spans-of-time.ts'
 import type { Stage, Transfer } from '../../../shared/schemas/cellar.ts'
 import type { Goods } from '../../../shared/schemas/goods.ts'
 import { settle, type Bodies, type Tissue } from '../steeping/settle.ts'
@@ -127,8 +128,6 @@ export const copyCellar = (cellar: CellarState): WorkingCellar => ({
   batches: new Map(cellar.batches),
   outside: new Map(cellar.outside),
 })
-
-const msPerDay = 86_400_000
 
 /** The jar as it stands at a later instant: what happened inside since its last move. */
 export function settledJar(jar: JarState, atMs: number): JarState {

@@ -47,17 +47,18 @@ export function fold(moves: readonly RecordedMove[], options: FoldOptions): Fold
   const cellar = options.from ? copyCellar(options.from) : emptyCellar()
   const steps: Step[] = []
   const refused: { recorded: RecordedMove; refusal: Refusal }[] = []
-  for (const recorded of inOrder(moves)) {
-    const outcome = take(cellar, recorded, options)
+  for (const next of inOrder(moves)) {
+    const outcome = take(cellar, next, options)
     if (outcome.ok) steps.push(outcome.step)
-    else refused.push({ recorded, refusal: outcome.refusal })
+    else refused.push({ recorded: next.recorded, refusal: outcome.refusal })
   }
   return { cellar, steps, refused }
 }
 
-function take(cellar: WorkingCellar, recorded: RecordedMove, { fruitOf }: FoldOptions) {
+type Dated = Pick<Step, 'recorded' | 'atMs'>
+
+function take(cellar: WorkingCellar, { recorded, atMs }: Dated, { fruitOf }: FoldOptions) {
   const { move } = recorded
-  const atMs = Date.parse(move.at)
   const outcome = applyMove(cellar, move, { atMs, fruitOf })
   if (!outcome.ok) return outcome
   const effect = dated(cellar, outcome.effect)
@@ -72,5 +73,7 @@ export const batchIdOf = (move: Move): string | undefined =>
   'batchId' in move ? move.batchId : undefined
 
 /** By instant, then by recording. */
-export const inOrder = (moves: readonly RecordedMove[]): RecordedMove[] =>
-  [...moves].sort((a, b) => Date.parse(a.move.at) - Date.parse(b.move.at) || a.seq - b.seq)
+const inOrder = (moves: readonly RecordedMove[]): Dated[] =>
+  moves
+    .map((recorded) => ({ recorded, atMs: Date.parse(recorded.move.at) }))
+    .sort((a, b) => a.atMs - b.atMs || a.recorded.seq - b.recorded.seq)

@@ -1,4 +1,5 @@
 /** What comes next for a batch, and when, by the trade's usual intervals and the fruit's own. */
+import { msPerDay } from '../../../shared/spans-of-time.ts'
 import type { Fruit } from '../../../shared/schemas/fruits.ts'
 import type { Stage } from '../../../shared/schemas/cellar.ts'
 import type { JarState } from './cellar-state.ts'
@@ -34,7 +35,6 @@ const usualDays = {
   bottle: [0, 2, 30],
 } as const
 
-const msPerDay = 86_400_000
 const daysPerMonth = 30.44
 
 export interface BatchNow {

@@ -9,6 +9,8 @@ import {
   jarSpans,
   stepsOf,
   yieldOf,
+  type CellarState,
+  type Step,
 } from '../../engine/index.ts'
 import type { Batch, BatchYield, Caution, StageBand } from '../../../shared/schemas/cellar.ts'
 import { batchSummary, cautionsOf, interpretationOf, jarsOf, ledgerStep } from '../describe.ts'
@@ -37,9 +39,8 @@ function bands(session: Session, batchId: string): StageBand[] {
 /** Grams of ethanol in a millilitre at 20 °C: OIML R 22 at mass fraction 1. */
 const ethanolGPerMl = densityOfSpirit({ massFraction: 1, temperatureC: 20 }) / 1000
 
-function batchYield(session: Session, batchId: string): BatchYield {
-  const steps = stepsOf(session.ledger.folded.steps, batchId)
-  const found = yieldOf(steps, session.ledger.folded.cellar, batchId)
+function batchYield(own: readonly Step[], cellar: CellarState, batchId: string): BatchYield {
+  const found = yieldOf(own, cellar, batchId)
   const { fruitG, sugarAddedG, ethanolPouredG, ethanolInHandG, liquidMl, bottledMl } = found
   return {
     fruitG,
@@ -104,7 +105,7 @@ export const batchHandlers: Handlers<ChannelsOf<'batches'>> = {
         isOpen: span.toMs === undefined,
         contents: describeJar(span.jarId, span.last),
       })),
-      yield: batchYield(session, batchId),
+      yield: batchYield(own, cellar, batchId),
       cautions: cautions(session, batchId),
     }
   },

@@ -1,4 +1,5 @@
 /** Instants and spans as people in a locale write them; in the time zone of this machine. */
+import { msPerDay } from '../../../shared/spans-of-time.ts'
 import type { Settings } from '../../../shared/channels.ts'
 
 type Locale = Settings['locale']
@@ -18,8 +19,6 @@ export const formatMoment = (instant: string, locale: Locale): string =>
   new Intl.DateTimeFormat(locale, { dateStyle: 'medium', timeStyle: 'short' }).format(
     new Date(instant),
   )
-
-const msPerDay = 86_400_000
 
 /** Days from midnight to midnight: what people mean by "in three days". */
 export function daysBetween(from: Date, to: Date): number {

@@ -1,4 +1,5 @@
 /** What needs hands now, across all batches, in the order of what is lost by waiting. */
+import { msPerDay } from '../../../shared/spans-of-time.ts'
 import { useWords } from '../../app/words/use-words.ts'
 import { Link } from 'wouter'
 import type { Answer } from '../../../shared/channels.ts'
@@ -35,7 +36,7 @@ function TodayPage({ today }: { today: Answer<'today.list'> }) {
   const { now } = useTimes()
   const steps = inOrderOfNeed(today.batches, now)
   const of = (...states: DueBatch['state'][]) => steps.filter(({ state }) => states.includes(state))
-  const daysFromNow = (days: number) => new Date(now.getTime() + days * 86_400_000).toISOString()
+  const daysFromNow = (days: number) => new Date(now.getTime() + days * msPerDay).toISOString()
   const coming = of('coming')
   const soon = coming.filter(
     ({ summary }) => (reachableAt(summary.next) ?? '') <= daysFromNow(horizonDays),

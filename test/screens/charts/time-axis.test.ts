@@ -1,11 +1,6 @@
+import { msPerDay } from '../../../shared/spans-of-time.ts'
 import { describe, expect, it } from 'vitest'
-import {
-  amountTicks,
-  dateTicks,
-  dayTicks,
-  msPerDay,
-  timeDomain,
-} from '../../../renderer/charts/time-axis.ts'
+import { amountTicks, dateTicks, dayTicks, timeDomain } from '../../../renderer/charts/time-axis.ts'
 
 const start = new Date(2026, 5, 10, 9).getTime()
 const after = (days: number) => timeDomain(start, start + days * msPerDay)
