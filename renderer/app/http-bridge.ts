@@ -8,29 +8,36 @@ export function httpBridge(token: string): Bridge {
   const headers = { Authorization: `Bearer ${token}` }
   const listeners = new Set<() => void>()
   let isFollowing = false
+  let isListening = false
+  /** Something was read, or the stream was gone, while changes were not told here. */
+  let mayBeStale = false
 
   const tellAll = () => {
     for (const listener of listeners) listener()
   }
 
   async function follow(): Promise<void> {
-    for (let isFirst = true; ; isFirst = false) {
+    for (;;) {
       try {
         const response = await fetch('/events', { headers })
         // A new launch has a new secret: this window can never be let in again.
         if (response.status === 401) return
-        // What was written while the stream was gone was not told.
-        if (!isFirst) tellAll()
+        isListening = true
+        if (mayBeStale) tellAll()
+        mayBeStale = false
         if (response.body) await readEvents(response.body, tellAll)
       } catch {
         // The host is gone, or asleep with the machine: it may come back.
       }
+      if (isListening) mayBeStale = true
+      isListening = false
       await new Promise((done) => setTimeout(done, reconnectMs))
     }
   }
 
   return {
     call: async (name, request) => {
+      if (!isListening) mayBeStale = true
       try {
         const response = await fetch(`/rpc/${encodeURIComponent(name)}`, {
           method: 'POST',

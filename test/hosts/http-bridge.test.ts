@@ -71,6 +71,17 @@ describe('httpBridge', () => {
     expect(first).toHaveBeenCalledTimes(told)
   })
 
+  it('has read again what was asked before it listened', async () => {
+    const bridge = httpBridge(token)
+    await bridge.call('echo', {})
+    const listener = vi.fn<() => void>()
+    bridge.onChange(listener)
+    await expect.poll(() => listener.mock.calls.length).toBe(1)
+    await bridge.call('echo', {})
+    server.service.change()
+    await expect.poll(() => listener.mock.calls.length).toBe(2)
+  })
+
   it('comes back after the host was gone, and has everything read again', async () => {
     const windowCounts: number[] = []
     await server.close()
