@@ -10,7 +10,7 @@
  * The edible fraction is of the bought mass; it is 1 where a maker weighs the trimmed thing itself
  * (peel, citrus flesh, flowers, spices, peeled ginger, dry and dried goods).
  */
-import type { Fruit, KineticClass } from '../../../shared/schemas/fruits.ts'
+import type { Fruit, KineticClass, Piece } from '../../../shared/schemas/fruits.ts'
 import type { Composition } from '../../../shared/schemas/goods.ts'
 
 /** A number and the code of its source. */
@@ -34,10 +34,19 @@ export interface FruitRow {
   /** Prepared as the trade steeps it, loosely filled; pressing it down adds a tenth to a fifth. */
   readonly bulkDensityKgPerL: Sourced
   readonly kineticClass: KineticClass
-  readonly drainedLPerKg: Sourced
-  readonly pressedLPerKg: Sourced
-  /** First and last month in the north-temperate zone; left out for what is sold all year. */
-  readonly season?: readonly [startMonth: number, endMonth: number, source: string]
+  /** As the trade steeps it: half a slice's thickness, or a radius. */
+  readonly piece: readonly [shape: Piece['shape'], halfSizeMm: number, source: string]
+  readonly drainedLPerKg: SourcedRange
+  readonly pressedLPerKg: SourcedRange
+  /** First, last and best months in the north-temperate zone; left out for what is sold all year. */
+  readonly season?: readonly [
+    startMonth: number,
+    endMonth: number,
+    peakMonths: readonly number[],
+    source: string,
+  ]
+  /** Weeks by which the season lies later around the Mediterranean: earlier is below zero. */
+  readonly mediterraneanShiftWeeks?: Sourced
   readonly preparation: string
   readonly steepingStrengthPctVol: SourcedRange
   readonly steepingWeeks: SourcedRange
@@ -45,11 +54,14 @@ export interface FruitRow {
   readonly finishedSugarGPerL: SourcedRange
   readonly finishedStrengthPctVol: SourcedRange
   readonly restMonths: SourcedRange
+  readonly drinkByYears: SourcedRange
+  readonly pectinHaze: readonly [risk: 'low' | 'medium' | 'high', source: string]
   readonly hazards: readonly (readonly [text: string, source: string])[]
 }
 
 export function fruitOfRow(row: FruitRow): Fruit {
-  const { season } = row
+  const { season, mediterraneanShiftWeeks } = row
+  const [shape, halfSizeMm] = row.piece
   return {
     id: row.id,
     nameEn: row.nameEn,
@@ -59,9 +71,13 @@ export function fruitOfRow(row: FruitRow): Fruit {
     composition: compositionOf(row),
     bulkDensityKgPerL: row.bulkDensityKgPerL[0],
     kineticClass: row.kineticClass,
+    piece: { shape, halfSizeMm },
     drainedLPerKg: row.drainedLPerKg[0],
     pressedLPerKg: row.pressedLPerKg[0],
-    ...(season && { season: { startMonth: season[0], endMonth: season[1] } }),
+    drainedRangeLPerKg: rangeOf(row.drainedLPerKg),
+    pressedRangeLPerKg: rangeOf(row.pressedLPerKg),
+    ...(season && { season: seasonOf(season) }),
+    ...(mediterraneanShiftWeeks && { mediterraneanShiftWeeks: mediterraneanShiftWeeks[0] }),
     preparation: row.preparation,
     steepingStrengthPctVol: rangeOf(row.steepingStrengthPctVol),
     steepingWeeks: rangeOf(row.steepingWeeks),
@@ -69,6 +85,8 @@ export function fruitOfRow(row: FruitRow): Fruit {
     finishedSugarGPerL: rangeOf(row.finishedSugarGPerL),
     finishedStrengthPctVol: rangeOf(row.finishedStrengthPctVol),
     restMonths: rangeOf(row.restMonths),
+    drinkByYears: rangeOf(row.drinkByYears),
+    pectinHaze: row.pectinHaze[0],
     hazards: row.hazards.map(([text]) => text),
     sources: sourcesOf(row),
   }
@@ -90,9 +108,15 @@ function compositionOf({ per100gEdible, edibleFraction }: FruitRow): Composition
 
 const rangeOf = ([typical, low, high]: SourcedRange) => ({ typical, low, high })
 
+const seasonOf = ([startMonth, endMonth, peakMonths]: NonNullable<FruitRow['season']>) => ({
+  startMonth,
+  endMonth,
+  peakMonths: [...peakMonths],
+})
+
 /** Source code by field of the fruit; what no figure stands behind is practice or estimate. */
 function sourcesOf(row: FruitRow): Record<string, string> {
-  const { per100gEdible, season } = row
+  const { per100gEdible, season, mediterraneanShiftWeeks } = row
   return {
     'composition.edibleFraction': row.edibleFraction[1],
     'composition.waterPct': per100gEdible.waterG[1],
@@ -102,9 +126,11 @@ function sourcesOf(row: FruitRow): Record<string, string> {
     'composition.pulpPct': per100gEdible.insolubleG[1],
     bulkDensityKgPerL: row.bulkDensityKgPerL[1],
     kineticClass: 'E',
-    drainedLPerKg: row.drainedLPerKg[1],
-    pressedLPerKg: row.pressedLPerKg[1],
-    ...(season && { season: season[2] }),
+    piece: row.piece[2],
+    drainedLPerKg: row.drainedLPerKg[3],
+    pressedLPerKg: row.pressedLPerKg[3],
+    ...(season && { season: season[3] }),
+    ...(mediterraneanShiftWeeks && { mediterraneanShiftWeeks: mediterraneanShiftWeeks[1] }),
     preparation: 'P',
     steepingStrengthPctVol: row.steepingStrengthPctVol[3],
     steepingWeeks: row.steepingWeeks[3],
@@ -112,6 +138,8 @@ function sourcesOf(row: FruitRow): Record<string, string> {
     finishedSugarGPerL: row.finishedSugarGPerL[3],
     finishedStrengthPctVol: row.finishedStrengthPctVol[3],
     restMonths: row.restMonths[3],
+    drinkByYears: row.drinkByYears[3],
+    pectinHaze: row.pectinHaze[1],
     ...Object.fromEntries(row.hazards.map(([, source], index) => [`hazards.${index}`, source])),
   }
 }

@@ -7,6 +7,7 @@ const meanings: Readonly<Record<string, string>> = {
   P: 'common practice of the trade, no publication behind it',
   D: 'worked out here from the other fields',
   E: 'engineering estimate, right in order of magnitude only',
+  own: 'from the maker of this cellar',
   W: 'our convention: weighed after trimming, so all of the mass is used',
   CM1: 'eighteen Serbian genotypes of cornelian cherry, HortScience 46 (2011) 849, abstract',
   CM2: 'eleven Montenegrin genotypes of cornelian cherry, Sustainability 2020, abstract',

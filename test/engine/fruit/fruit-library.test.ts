@@ -15,6 +15,7 @@ import {
   cupMl,
   spanChecks,
 } from '../../references/craft-composition.ts'
+import { steepingFacts } from '../../references/craft-steeping.ts'
 
 const everyFruit = [...fruitLibrary.values()]
 
@@ -29,7 +30,11 @@ const numericFields = [
   'finishedSugarGPerL',
   'finishedStrengthPctVol',
   'restMonths',
+  'drinkByYears',
   'season',
+  'mediterraneanShiftWeeks',
+  'piece',
+  'pectinHaze',
 ] as const
 
 describe('fruitLibrary', () => {
@@ -53,12 +58,14 @@ describe('fruitLibrary', () => {
       const value = fruit[field]
       return typeof value === 'object' && 'low' in value ? [value] : []
     })
-    expect(ranges).toHaveLength(6)
+    expect(ranges).toHaveLength(7)
     for (const { low, typical, high } of ranges) {
       expect(low).toBeLessThanOrEqual(typical)
       expect(typical).toBeLessThanOrEqual(high)
     }
     expect(fruit.pressedLPerKg).toBeLessThan(fruit.drainedLPerKg)
+    expect(fruit.drainedRangeLPerKg?.typical).toBe(fruit.drainedLPerKg)
+    expect(fruit.pressedRangeLPerKg?.typical).toBe(fruit.pressedLPerKg)
   })
 
   it.each(everyFruit)('$id says where every number and hazard comes from', (fruit) => {
@@ -130,6 +137,42 @@ describe('the library against printed tables', () => {
     // Fibre is not kept, but seven tenths of it are among the insolubles.
     expect(composition.pulpPct).toBeGreaterThanOrEqual(0.7 * check.fibreG)
   })
+
+  it('has how the trade steeps it for all fifty kinds', () => {
+    expect(Object.keys(steepingFacts).sort()).toEqual(everyFruit.map(({ id }) => id).sort())
+  })
+
+  it.each(Object.entries(steepingFacts))('%s is steeped as the craft reference has it', (id, f) => {
+    const fruit = fruitOf(id)
+    const { sources } = fruit
+    const range = ([typical, low, high]: typeof f.drained) => ({ typical, low, high })
+    expect([fruit.piece?.shape, fruit.piece?.halfSizeMm, sources['piece']]).toEqual(f.piece)
+    expect(fruit.drainedRangeLPerKg).toEqual(range(f.drained))
+    expect(fruit.pressedRangeLPerKg).toEqual(range(f.pressed))
+    expect(sources['drainedLPerKg']).toBe(f.drained[3])
+    expect(sources['pressedLPerKg']).toBe(f.pressed[3])
+    const [startMonth, peakMonths, endMonth, seasonSource] = f.season ?? []
+    expect(fruit.season).toEqual(f.season && { startMonth, peakMonths, endMonth })
+    expect(sources['season']).toBe(seasonSource)
+    expect(fruit.mediterraneanShiftWeeks).toBe(f.mediterraneanShiftWeeks?.[0])
+    expect(sources['mediterraneanShiftWeeks']).toBe(f.mediterraneanShiftWeeks?.[1])
+    expect(fruit.drinkByYears).toEqual(range(f.drinkByYears))
+    expect(sources['drinkByYears']).toBe(f.drinkByYears[3])
+    expect([fruit.pectinHaze, sources['pectinHaze']]).toEqual(f.pectinHaze)
+  })
+
+  const seasons = everyFruit.flatMap(({ id, season }) => (season ? [{ id, ...season }] : []))
+  it.each(seasons)(
+    '$id is most plentiful within its season',
+    ({ startMonth, endMonth, peakMonths }) => {
+      const isIn = (month: number) =>
+        startMonth <= endMonth
+          ? startMonth <= month && month <= endMonth
+          : month >= startMonth || month <= endMonth
+      expect(peakMonths.length).toBeGreaterThan(0)
+      expect(peakMonths.filter((month) => !isIn(month))).toEqual([])
+    },
+  )
 
   it.each(bulkDensityChecks)('$fruitId fills a cup with $cupG g', ({ fruitId, cupG }) => {
     expect(Math.abs(fruitOf(fruitId).bulkDensityKgPerL - cupG / cupMl)).toBeLessThanOrEqual(0.001)
