@@ -1,5 +1,5 @@
 /** A batch's curve as rows that a chart can draw: broken where a jar stood empty, and not too many. */
-import type { BatchCurve } from '../../shared/schemas/cellar.ts'
+import type { BatchCurve } from '../../shared/schemas/steeping.ts'
 
 /** One instant of the curve; the numbers are null where the line breaks. */
 export interface CurveRow {

@@ -1,5 +1,6 @@
 /** Everything the curve's drawing needs, worked out from finished series: scales, bands, readings. */
-import type { BatchCurve, StageBand } from '../../shared/schemas/cellar.ts'
+import type { StageBand } from '../../shared/schemas/cellar.ts'
+import type { BatchCurve } from '../../shared/schemas/steeping.ts'
 import { curveRows, type CurveRow } from './curve-rows.ts'
 import { amountTicks, timeDomain, type TimeDomain } from './time-axis.ts'
 

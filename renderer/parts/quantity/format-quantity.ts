@@ -106,6 +106,8 @@ function digitsOf(value: number, dimension: Dimension, unit: Unit): Digits {
       return { min: 0, max: 1 }
     case 'density':
       return unit.id === 'gPerMl' ? fixed(4) : { min: 0, max: 1 }
+    case 'length':
+      return unit.id === 'inch' ? fixed(2) : { min: 0, max: 1 }
     case 'money':
       return fixed(2)
     case 'volume':

@@ -7,6 +7,7 @@ import { usualRange, type Dimension } from './units.ts'
 const example: Readonly<Record<Dimension, number>> = {
   volume: 750,
   mass: 1500,
+  length: 8,
   strength: 42.5,
   sugar: 180,
   temperature: 18,

@@ -1,6 +1,15 @@
 /** The units people write, by dimension, and how each leads to the base unit of the contract. */
 export type Dimension =
-  'volume' | 'mass' | 'strength' | 'sugar' | 'temperature' | 'money' | 'count' | 'density' | 'brix'
+  | 'volume'
+  | 'mass'
+  | 'length'
+  | 'strength'
+  | 'sugar'
+  | 'temperature'
+  | 'money'
+  | 'count'
+  | 'density'
+  | 'brix'
 
 export type UnitSystem = 'metric' | 'us'
 
@@ -22,7 +31,7 @@ const unit = (id: string, symbol: string, factor: number, spellings: string[]): 
   spellings,
 })
 
-/** Base units: ml, g, % vol, g/L, °C, kg/m³, °Bx, pieces; money is in the currency's own unit here. */
+/** Base units: ml, g, mm, % vol, g/L, °C, kg/m³, °Bx, pieces; money is in the currency's own unit here. */
 export const unitsOf: Readonly<Record<Dimension, readonly Unit[]>> = {
   volume: [
     unit('ml', 'ml', 1, [
@@ -69,6 +78,11 @@ export const unitsOf: Readonly<Record<Dimension, readonly Unit[]>> = {
     unit('oz', 'oz', 28.349523125, ['oz', 'ounce', 'ounces']),
     unit('lb', 'lb', 453.59237, ['lb', 'lbs', 'pound', 'pounds']),
   ],
+  length: [
+    unit('mm', 'mm', 1, ['mm', 'millimetre', 'millimetres', 'millimeter', 'millimeters']),
+    unit('cm', 'cm', 10, ['cm', 'centimetre', 'centimetres', 'centimeter', 'centimeters']),
+    unit('inch', 'in', 25.4, ['in', 'inch', 'inches', '"', '″']),
+  ],
   strength: [
     unit('pctVol', '% vol', 1, ['%', '%vol', '%abv', '%alc', 'vol', 'abv', 'percent']),
     // US proof: twice the percentage by volume.
@@ -104,6 +118,8 @@ export function usualUnitId(dimension: Dimension, system: UnitSystem): string {
       return system === 'us' ? 'flOz' : 'ml'
     case 'mass':
       return system === 'us' ? 'oz' : 'g'
+    case 'length':
+      return system === 'us' ? 'inch' : 'mm'
     case 'temperature':
       return system === 'us' ? 'fahrenheit' : 'celsius'
     case 'strength':
@@ -149,6 +165,7 @@ export interface Range {
 export const usualRange: Readonly<Record<Dimension, Range>> = {
   volume: { min: 0.01, max: 10_000_000 },
   mass: { min: 0.01, max: 10_000_000 },
+  length: { min: 0.5, max: 100 },
   strength: { min: 0, max: 100 },
   sugar: { min: 0, max: 1200 },
   temperature: { min: -20, max: 60 },

@@ -56,6 +56,16 @@ export function useMoveWords(): MoveWords {
       : t('batch.done.charge', what)
   }
 
+  function keep({ jarId, temperatureC, turned }: MoveOf<'keep'>): string {
+    const what = {
+      jar: jar(jarId),
+      ...(temperatureC !== undefined && { temperature: text(temperatureC, 'temperature') }),
+      ...(turned && { turned: t(`codes.turned.${turned}`) }),
+    }
+    if (temperatureC === undefined) return t('batch.done.keepTurned', what)
+    return t(turned ? 'batch.done.keep' : 'batch.done.keepWarm', what)
+  }
+
   function pouringOff({ kind, fromJarId, toJarId, volumeMl }: MoveOf<'drawOff' | 'press'>): string {
     const what = { from: jar(fromJarId), to: jar(toJarId) }
     return volumeMl === undefined
@@ -136,6 +146,8 @@ export function useMoveWords(): MoveWords {
       case 'stir':
       case 'crush':
         return t(`batch.done.${move.kind}`, { jar: jar(move.jarId) })
+      case 'keep':
+        return keep(move)
       case 'read':
         return read(move)
       case 'drawOff':

@@ -1,6 +1,7 @@
 /** A batch's page as the service tells it: a pour, a doubted reading, one jar in two stages. */
 import { matterOf } from '../../../shared/matter.ts'
-import type { BatchCurve, BatchPage, LedgerStep } from '../../../shared/schemas/cellar.ts'
+import type { BatchPage, LedgerStep } from '../../../shared/schemas/cellar.ts'
+import type { BatchCurve } from '../../../shared/schemas/steeping.ts'
 import type { Move } from '../../../shared/schemas/moves.ts'
 import type { Answers } from '../fake-bridge.ts'
 import { contents, liquid, summary } from '../cellar-fixture.ts'
@@ -94,7 +95,9 @@ const sample = (at: string, strengthPctVol: number, sugarGPerL: number) => ({
   at,
   strengthPctVol,
   sugarGPerL,
+  acidGPerL: 6,
   volumeMl: 1500,
+  ethanolInFruitMl: 90,
 })
 
 const points = [
@@ -109,6 +112,7 @@ export const curve: BatchCurve = {
     { key: 'whole', points },
     { key: 'north', points },
   ],
+  now: '2026-11-25T12:00:00Z',
   bands: page().bands,
   readings: [
     {
@@ -117,6 +121,7 @@ export const curve: BatchCurve = {
       at: '2026-10-01T08:00:00Z',
       interpretation: { strengthPctVol: 14, doubts: ['instrumentMisledBySugar'] },
       isUsed: false,
+      isOutlier: false,
     },
   ],
 }

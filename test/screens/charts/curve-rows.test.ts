@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { curveRows, rowAt } from '../../../renderer/charts/curve-rows.ts'
-import type { BatchCurve } from '../../../shared/schemas/cellar.ts'
+import type { BatchCurve } from '../../../shared/schemas/steeping.ts'
 
 const day = 86_400_000
 const start = Date.parse('2026-06-01T08:00:00Z')
@@ -9,9 +9,16 @@ const point = (days: number, strengthPctVol: number, sugarGPerL = 0) => ({
   at: at(days),
   strengthPctVol,
   sugarGPerL,
+  acidGPerL: 5,
   volumeMl: 1000,
+  ethanolInFruitMl: 50,
 })
-const curveOf = (series: BatchCurve['series']): BatchCurve => ({ series, bands: [], readings: [] })
+const curveOf = (series: BatchCurve['series']): BatchCurve => ({
+  series,
+  now: at(1000),
+  bands: [],
+  readings: [],
+})
 
 describe('curveRows', () => {
   it('keeps a batch of one move as one row', () => {

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { curveView, stageAt } from '../../../renderer/charts/curve-view.ts'
-import type { BatchCurve } from '../../../shared/schemas/cellar.ts'
+import type { BatchCurve } from '../../../shared/schemas/steeping.ts'
 
 const day = 86_400_000
 const start = Date.parse('2026-06-01T08:00:00Z')
@@ -9,7 +9,9 @@ const point = (days: number, strengthPctVol: number, sugarGPerL: number) => ({
   at: at(days),
   strengthPctVol,
   sugarGPerL,
+  acidGPerL: 5,
   volumeMl: 1000,
+  ethanolInFruitMl: 50,
 })
 
 const steeping = (layeredDays: number): BatchCurve => ({
@@ -24,6 +26,7 @@ const steeping = (layeredDays: number): BatchCurve => ({
       ],
     },
   ],
+  now: at(60),
   bands: [
     { stage: 'layered', from: at(0), to: at(layeredDays) },
     { stage: 'steeping', from: at(layeredDays), to: at(60) },
@@ -35,6 +38,7 @@ const steeping = (layeredDays: number): BatchCurve => ({
       at: at(30),
       interpretation: { strengthPctVol: 37, doubts: [] },
       isUsed: true,
+      isOutlier: false,
     },
     {
       moveId: 'b',
@@ -42,6 +46,7 @@ const steeping = (layeredDays: number): BatchCurve => ({
       at: at(31),
       interpretation: { sugarGPerL: 260, doubts: [] },
       isUsed: true,
+      isOutlier: false,
     },
   ],
 })
@@ -70,7 +75,11 @@ describe('curveView', () => {
   })
 
   it('draws a day for a batch that began this minute', () => {
-    const { domain } = curveView({ series: [], bands: [], readings: [] }, 'whole', start)
+    const { domain } = curveView(
+      { series: [], now: at(0), bands: [], readings: [] },
+      'whole',
+      start,
+    )
     expect(domain.toMs - domain.fromMs).toBe(day)
   })
 })

@@ -1,7 +1,7 @@
 /** Words for every closed set of codes in the contract; a code without words does not compile. */
 import type { Caution, JarShape, NextStep, Stage } from '../../../../shared/schemas/cellar.ts'
 import type { ErrorCode, Refusal } from '../../../../shared/schemas/errors.ts'
-import type { Cut, FilterMedium, MoveKind } from '../../../../shared/schemas/moves.ts'
+import type { Cut, FilterMedium, MoveKind, Turned } from '../../../../shared/schemas/moves.ts'
 import type { Instrument, ReadingDoubt } from '../../../../shared/schemas/readings.ts'
 import type { MatterKind } from '../../../../shared/matter.ts'
 
@@ -24,6 +24,7 @@ const move = {
   sugar: 'Add sugar',
   pourSpirit: 'Pour spirit',
   pourWater: 'Pour water',
+  keep: 'How it stands',
   stir: 'Stir',
   read: 'Take a reading',
   drawOff: 'Draw off',
@@ -60,6 +61,12 @@ const cut = {
   crushed: 'crushed',
   frozen: 'frozen first',
 } as const satisfies Record<Cut, string>
+
+const turned = {
+  daily: 'turned daily',
+  weekly: 'turned weekly',
+  never: 'never turned',
+} as const satisfies Record<Turned, string>
 
 const medium = {
   sieve: 'sieve',
@@ -237,6 +244,7 @@ export const codes = {
   move,
   action,
   cut,
+  turned,
   medium,
   instrument,
   doubt,

@@ -1,7 +1,7 @@
 /** The curve with its choices: whole batch or one jar, days or dates, drawing or table. */
 import { useMemo, useState } from 'react'
 import { useWords } from '../../../app/words/use-words.ts'
-import type { BatchCurve as Curve } from '../../../../shared/schemas/cellar.ts'
+import type { BatchCurve as Curve } from '../../../../shared/schemas/steeping.ts'
 import { useRead } from '../../../app/queries.ts'
 import { BatchCurve } from '../../../charts/batch-curve.tsx'
 import { CurveTable } from '../../../charts/curve-table.tsx'

@@ -20,7 +20,7 @@ export const kindOfAction = {
 const usual = {
   empty: ['charge'],
   layered: ['pourSpirit', 'sugar', 'charge', 'pourWater'],
-  steeping: ['drawOff', 'stir', 'read', 'pourSpirit', 'pourWater', 'sugar'],
+  steeping: ['drawOff', 'stir', 'read', 'keep', 'pourSpirit', 'pourWater', 'sugar'],
   drawnOff: ['crush', 'coverWithSugar', 'press', 'marry', 'filter'],
   sugarDraw: ['drawOff', 'stir', 'press', 'sugar'],
   pressed: ['marry', 'discard', 'filter', 'read'],
@@ -37,6 +37,7 @@ const work = [
   'pourSpirit',
   'pourWater',
   'stir',
+  'keep',
   'read',
   'drawOff',
   'press',
@@ -95,6 +96,7 @@ function isPossible(
     case 'marry':
       return withLiquid > 1
     case 'stir':
+    case 'keep':
     case 'discard':
       return jars.length > 0
     case 'drawBottle':

@@ -15,6 +15,10 @@ import {
 } from '../../../../renderer/screens/batch/log/drafts/draft.ts'
 import { startFiltering } from '../../../../renderer/screens/batch/log/drafts/filtering.ts'
 import {
+  keepingMoves,
+  startKeeping,
+} from '../../../../renderer/screens/batch/log/drafts/keeping.ts'
+import {
   marryingMoves,
   startMarrying,
 } from '../../../../renderer/screens/batch/log/drafts/marrying.ts'
@@ -198,6 +202,29 @@ describe('correctMoves', () => {
 const base = { at, note: 'in the evening' }
 const own = { ...base, batchId: 'damson' }
 
+describe('keepingMoves', () => {
+  it('says that both jars stand at 12 °C and leaves the turning as it was', () => {
+    const draft = { ...startKeeping(logContext()), temperatureC: 12 }
+    expect(keepingMoves(draft, 'damson')).toEqual({
+      ok: true,
+      moves: ['north', 'south'].map((jarId) => ({
+        kind: 'keep',
+        at,
+        batchId: 'damson',
+        jarId,
+        temperatureC: 12,
+      })),
+    })
+  })
+
+  it('asks for the warmth or the turning when neither is said', () => {
+    expect(keepingMoves(startKeeping(logContext()), 'damson')).toEqual({
+      ok: false,
+      problems: [{ field: 'temperatureC', code: 'nothingKept' }],
+    })
+  })
+})
+
 /** One of every kind, with every optional part filled in. */
 const everyMove: Move[] = [
   {
@@ -222,10 +249,26 @@ const everyMove: Move[] = [
     goods: { kind: 'sweetener', sweetenerId: 'honey' },
     massG: 900,
   },
-  { ...own, kind: 'charge', jarId: 'north', lotId: 'a', massG: 800, refuseG: 20, cut: 'pricked' },
+  {
+    ...own,
+    kind: 'charge',
+    jarId: 'north',
+    lotId: 'a',
+    massG: 800,
+    refuseG: 20,
+    cut: 'cut',
+    pieceMm: 8,
+    tissue: {
+      kineticClass: 'waxySkin',
+      drainedLPerKg: 0.9,
+      pressedLPerKg: 0.4,
+      bulkDensityKgPerL: 0.65,
+    },
+  },
   { ...own, kind: 'sugar', jarId: 'north', lotId: 'sugar', massG: 300 },
   { ...own, kind: 'pourSpirit', jarId: 'north', lotId: 'spirit', volumeMl: 500, temperatureC: 12 },
   { ...own, kind: 'pourWater', jarId: 'north', volumeMl: 200, temperatureC: 10 },
+  { ...own, kind: 'keep', jarId: 'north', temperatureC: 14, turned: 'weekly' },
   { ...own, kind: 'stir', jarId: 'north' },
   {
     ...own,
@@ -277,8 +320,8 @@ describe('draftOfMove', () => {
     expect(Move.safeParse(move).success).toBe(true)
   })
 
-  it('covers all nineteen kinds', () => {
-    expect(new Set(everyMove.map(({ kind }) => kind)).size).toBe(19)
+  it('covers all twenty kinds', () => {
+    expect(new Set(everyMove.map(({ kind }) => kind)).size).toBe(20)
   })
 })
 

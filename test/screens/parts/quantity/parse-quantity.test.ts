@@ -189,6 +189,10 @@ describe('parseQuantity after formatQuantity', () => {
       base: fc.double({ min: 1, max: 9e6, noNaN: true }),
     }),
     fc.record({
+      dimension: fc.constant('length' as const),
+      base: fc.double({ min: 0.8, max: 99, noNaN: true }),
+    }),
+    fc.record({
       dimension: fc.constant('strength' as const),
       base: fc.double({ min: 0, max: 99, noNaN: true }),
     }),
@@ -217,6 +221,8 @@ describe('parseQuantity after formatQuantity', () => {
   const coarsest: Record<Dimension, (base: number) => number> = {
     volume: (base) => Math.max(1.5, base * 0.006),
     mass: (base) => Math.max(1.5, base * 0.006),
+    // A hundredth of an inch, or a tenth of a millimetre.
+    length: () => 0.128,
     strength: () => 0.051,
     sugar: () => 0.51,
     temperature: () => 0.051,

@@ -26,6 +26,9 @@ export interface AddingDraft extends DraftHead {
   readonly amount: number | undefined
   readonly refuseG: number | undefined
   readonly cut: Cut
+  readonly pieceMm: number | undefined
+  /** How the fruit treats liquid, as a recorded charge keeps it; another fruit brings its own. */
+  readonly tissue: MoveOf<'charge'>['tissue']
   readonly temperatureC: number | undefined
 }
 
@@ -56,6 +59,8 @@ export function startAdding(kind: AddingKind, context: LogContext): AddingDraft 
     amount: undefined,
     refuseG: undefined,
     cut: 'whole',
+    pieceMm: undefined,
+    tissue: undefined,
     temperatureC: undefined,
   }
 }
@@ -108,10 +113,17 @@ interface Placing {
 function addingMove(draft: AddingDraft, placing: Placing): MoveOf<AddingKind> {
   const { batchId, jarId, lotId, amount } = placing
   const shared = { ...headOf(placing.at, draft.note), batchId, jarId, lotId }
-  const { refuseG, temperatureC } = draft
+  const { refuseG, temperatureC, pieceMm, tissue } = draft
   switch (draft.kind) {
     case 'charge':
-      return { ...shared, kind: 'charge', massG: amount, cut: draft.cut, ...given({ refuseG }) }
+      return {
+        ...shared,
+        kind: 'charge',
+        massG: amount,
+        cut: draft.cut,
+        ...given({ refuseG, pieceMm }),
+        ...(tissue && { tissue }),
+      }
     case 'pourSpirit':
       return { ...shared, kind: 'pourSpirit', volumeMl: amount, ...given({ temperatureC }) }
     case 'sugar':
@@ -146,6 +158,8 @@ export const addingOfMove = (move: MoveOf<AddingKind>): AddingDraft => ({
   amount: move.kind === 'pourSpirit' ? move.volumeMl : move.massG,
   refuseG: move.kind === 'charge' ? move.refuseG : undefined,
   cut: move.kind === 'charge' ? move.cut : 'whole',
+  pieceMm: move.kind === 'charge' ? move.pieceMm : undefined,
+  tissue: move.kind === 'charge' ? move.tissue : undefined,
   temperatureC: move.kind === 'pourSpirit' ? move.temperatureC : undefined,
 })
 

@@ -9,7 +9,7 @@ export interface DraftHead {
 /** Something the maker has still to fill in; the field is named as in the draft. */
 export interface Problem {
   readonly field: string
-  readonly code: 'missing' | 'chooseTwo' | 'sameJar' | 'nothingFound'
+  readonly code: 'missing' | 'chooseTwo' | 'sameJar' | 'nothingFound' | 'nothingKept'
 }
 
 export type Outcome<T> = { ok: true; moves: T[] } | { ok: false; problems: Problem[] }

@@ -28,6 +28,7 @@ import {
   startFiltering,
   type FilteringDraft,
 } from './filtering.ts'
+import { keepingMoves, keepingOfMove, startKeeping, type KeepingDraft } from './keeping.ts'
 import type { LogContext } from './log-context.ts'
 import { marryingMoves, marryingOfMove, startMarrying, type MarryingDraft } from './marrying.ts'
 import {
@@ -63,6 +64,7 @@ export type Draft =
   | AddingDraft
   | WaterDraft
   | TendingDraft
+  | KeepingDraft
   | RemarkDraft
   | ReadingDraft
   | PouringOffDraft
@@ -87,6 +89,8 @@ export function startDraft(kind: MoveKind, context: LogContext): Draft {
     case 'stir':
     case 'crush':
       return startTending(kind, context)
+    case 'keep':
+      return startKeeping(context)
     case 'remark':
       return startRemark(context)
     case 'read':
@@ -128,6 +132,8 @@ export function movesOfDraft(
     case 'stir':
     case 'crush':
       return tendingMoves(draft, batchId)
+    case 'keep':
+      return keepingMoves(draft, batchId)
     case 'remark':
       return remarkMoves(draft, batchId)
     case 'read':
@@ -166,6 +172,8 @@ export function draftOfMove(move: Move): Draft {
     case 'stir':
     case 'crush':
       return tendingOfMove(move)
+    case 'keep':
+      return keepingOfMove(move)
     case 'remark':
       return remarkOfMove(move)
     case 'read':

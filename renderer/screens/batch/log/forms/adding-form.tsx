@@ -31,7 +31,10 @@ export function AddingForm(props: DraftFormProps<AddingDraft>) {
         lots={chosen && !lots.includes(chosen) ? [chosen, ...lots] : lots}
         value={draft.isJustBought ? justBought : draft.lotId}
         onChange={(lotId) =>
-          change(lotId === justBought ? { isJustBought: true } : { isJustBought: false, lotId })
+          change({
+            tissue: undefined,
+            ...(lotId === justBought ? { isJustBought: true } : { isJustBought: false, lotId }),
+          })
         }
         takesPurchase={!isAmending}
         problem={problemWords('lotId', 'chooseLot')}
@@ -72,16 +75,27 @@ export function AddingForm(props: DraftFormProps<AddingDraft>) {
         draft={draft}
         onChange={onChange}
         problems={problems}
-        isMoreFilled={draft.refuseG !== undefined || draft.temperatureC !== undefined}
+        isMoreFilled={[draft.refuseG, draft.pieceMm, draft.temperatureC].some(
+          (value) => value !== undefined,
+        )}
       >
         {draft.kind === 'charge' && (
-          <QuantityField
-            label={t('batch.form.refuse')}
-            dimension="mass"
-            value={draft.refuseG}
-            onChange={(refuseG) => change({ refuseG })}
-            description={t('batch.form.refuseHint')}
-          />
+          <>
+            <QuantityField
+              label={t('batch.form.refuse')}
+              dimension="mass"
+              value={draft.refuseG}
+              onChange={(refuseG) => change({ refuseG })}
+              description={t('batch.form.refuseHint')}
+            />
+            <QuantityField
+              label={t('batch.form.pieceSize')}
+              dimension="length"
+              value={draft.pieceMm}
+              onChange={(pieceMm) => change({ pieceMm })}
+              description={t('batch.form.pieceSizeHint')}
+            />
+          </>
         )}
         {isSpirit && (
           <QuantityField

@@ -6,6 +6,7 @@ import { BuyForm } from './buy-form.tsx'
 import { FilteringForm } from './filtering-form.tsx'
 import type { DraftFormProps } from './form-basics.ts'
 import { RemarkForm, TendingForm, WaterForm } from './jar-forms.tsx'
+import { KeepingForm } from './keeping-form.tsx'
 import { MarryingForm } from './marrying-form.tsx'
 import { CorrectForm, DiscardForm } from './mending-forms.tsx'
 import { PouringOffForm } from './pouring-off-form.tsx'
@@ -23,6 +24,8 @@ export function DraftForm({ draft, ...rest }: DraftFormProps<Draft>) {
     case 'stir':
     case 'crush':
       return <TendingForm draft={draft} {...rest} />
+    case 'keep':
+      return <KeepingForm draft={draft} {...rest} />
     case 'remark':
       return <RemarkForm draft={draft} {...rest} />
     case 'read':
