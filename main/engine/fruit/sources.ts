@@ -27,10 +27,16 @@ const meanings: Readonly<Record<string, string>> = {
   H1: 'public health page on elder: about 3 mg of cyanide per 100 g of fresh berries',
 }
 
+export function isSourceCode(code: string): boolean {
+  return Object.hasOwn(meanings, familyOf(code))
+}
+
+const familyOf = (code: string): string => code.split(':')[0] ?? ''
+
 /** The meaning of a source code. Throws RangeError for a code the library does not know. */
 export function explainSource(code: string): string {
-  const [family = '', record] = code.split(':')
-  const meaning = Object.hasOwn(meanings, family) ? meanings[family] : undefined
+  const record = code.split(':')[1]
+  const meaning = isSourceCode(code) ? meanings[familyOf(code)] : undefined
   if (meaning === undefined) throw new RangeError(`source code is ${code}, not in the library`)
   return record === undefined ? meaning : `${meaning}; record ${record}`
 }

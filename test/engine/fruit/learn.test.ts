@@ -1,0 +1,229 @@
+import { describe, expect, it } from 'vitest'
+import { learn } from '../../../main/engine/fruit/learn.ts'
+import { usualYieldLPerKg } from '../../../main/engine/fruit/usual-yield.ts'
+import { fruitOf, learnedTissue, settledJar } from '../../../main/engine/index.ts'
+import { wholeVolumeMl } from '../../../main/engine/ledger/jar-liquid.ts'
+import { buyFruit, buySpirit, buySugar, folded, type Deed } from '../ledger/book-of-moves.ts'
+
+type Day = readonly [number, Deed]
+
+const cherryEdibleKg = 0.9
+
+/** A kilogram of sour cherries under a litre of spirit, and what the maker does then. */
+const batch = (id: string, ...then: readonly Day[]): Day[] => [
+  [0, buyFruit(`${id}-fruit`, 'sour_cherry', 1000)],
+  [0, buySpirit(`${id}-spirit`, 1000, 70)],
+  [0, buySugar(`${id}-sugar`, 500)],
+  [
+    0,
+    {
+      kind: 'charge',
+      batchId: id,
+      jarId: `${id}-jar`,
+      lotId: `${id}-fruit`,
+      massG: 1000,
+      cut: 'frozen',
+    },
+  ],
+  [
+    0,
+    {
+      kind: 'pourSpirit',
+      batchId: id,
+      jarId: `${id}-jar`,
+      lotId: `${id}-spirit`,
+      volumeMl: 1000,
+    },
+  ],
+  ...then,
+]
+
+const drawOff = (id: string, volumeMl?: number): Deed => ({
+  kind: 'drawOff',
+  batchId: id,
+  fromJarId: `${id}-jar`,
+  toJarId: `${id}-first`,
+  ...(volumeMl !== undefined && { volumeMl }),
+})
+const press = (id: string, volumeMl?: number): Deed => ({
+  ...drawOff(id, volumeMl),
+  kind: 'press',
+})
+const cover = (id: string): Deed => ({
+  kind: 'coverWithSugar',
+  batchId: id,
+  jarId: `${id}-jar`,
+  lotId: `${id}-sugar`,
+  massG: 250,
+})
+const throwOut = (id: string): Deed => ({
+  kind: 'discard',
+  from: { jarId: `${id}-jar`, part: 'pulp' },
+})
+const bottle = (id: string, count: number): Deed => ({
+  kind: 'bottle',
+  batchId: id,
+  fromJarId: `${id}-first`,
+  bottleLotId: `${id}-bottles`,
+  bottleSizeMl: 250,
+  count,
+})
+
+const noPace = () => undefined
+const taught = (...days: readonly Day[][]) =>
+  learn(folded(days.flat().sort(([a], [b]) => a - b)), { fruitOf, paceOf: noPace }).get(
+    'sour_cherry',
+  )
+
+/** All the liquid of the jar after sixty days, in and out of the fruit. */
+function wholeAfterSixtyDaysMl(): number {
+  const { cellar, steps } = folded(batch('a'))
+  const jar = cellar.jars.get('a-jar')
+  if (!jar) throw new Error('no jar')
+  return wholeVolumeMl(settledJar(jar, (steps.at(-1)?.atMs ?? 0) + 60 * 86_400_000))
+}
+
+describe('learn', () => {
+  const wholeMl = wholeAfterSixtyDaysMl()
+
+  it('finds that 0.45 L stayed in a kilogram when all but that was drawn off', () => {
+    const drawn = wholeMl - 450 * cherryEdibleKg
+    const learned = taught(batch('a', [60, drawOff('a', drawn)], [60, cover('a')]))
+    expect(learned?.drainedLPerKg?.own).toBeCloseTo(0.45, 4)
+    expect(learned?.drainedLPerKg?.library).toBe(0.65)
+    // One batch against facts that count as two: (0.45 + 2 · 0.65) / 3.
+    expect(learned?.drainedLPerKg?.blended).toBeCloseTo(0.58333, 4)
+    expect(learned?.drainedLPerKg?.batchIds).toEqual(['a'])
+  })
+
+  it('takes the mean of two batches and lets it weigh half', () => {
+    const learned = taught(
+      batch('a', [60, drawOff('a', wholeMl - 400 * cherryEdibleKg)], [61, throwOut('a')]),
+      batch('b', [60, drawOff('b', wholeMl - 500 * cherryEdibleKg)], [61, throwOut('b')]),
+    )
+    expect(learned?.drainedLPerKg?.own).toBeCloseTo(0.45, 4)
+    expect(learned?.drainedLPerKg?.blended).toBeCloseTo((2 * 0.45 + 2 * 0.65) / 4, 4)
+    expect(learned?.drainedLPerKg?.batchIds).toEqual(['a', 'b'])
+  })
+
+  it('counts only the last draw-off before the sugar', () => {
+    const half = (wholeMl - 450 * cherryEdibleKg) / 2
+    const learned = taught(
+      batch('a', [60, drawOff('a', half)], [61, drawOff('a', half)], [61, cover('a')]),
+    )
+    expect(learned?.drainedLPerKg?.own).toBeCloseTo(0.45, 4)
+  })
+
+  it('learns nothing from a draw-off that nothing followed, was not measured, or came after sugar', () => {
+    const drawn = wholeMl - 450 * cherryEdibleKg
+    expect(taught(batch('a', [60, drawOff('a', drawn)]))).toBeUndefined()
+    expect(taught(batch('a', [60, drawOff('a')], [60, cover('a')]))).toBeUndefined()
+    expect(
+      taught(batch('a', [60, drawOff('a', 300)], [61, drawOff('a')], [61, cover('a')])),
+    ).toBeUndefined()
+    expect(
+      taught(
+        batch('a', [60, drawOff('a')], [61, cover('a')], [75, drawOff('a', 100)], [76, press('a')]),
+      ),
+    ).toBeUndefined()
+  })
+
+  it('learns what a press leaves, and the drained value before it', () => {
+    const learned = taught(
+      batch(
+        'a',
+        [60, drawOff('a', wholeMl - 600 * cherryEdibleKg)],
+        [60, press('a', 300 * cherryEdibleKg)],
+      ),
+    )
+    expect(learned?.drainedLPerKg?.own).toBeCloseTo(0.6, 4)
+    expect(learned?.pressedLPerKg?.own).toBeCloseTo(0.3, 3)
+    expect(learned?.pressedLPerKg?.library).toBe(0.28)
+  })
+
+  it('leaves out a jar that would hold more than 3 L/kg', () => {
+    // 10 kg of spirit on 1 kg: with only 100 mL drawn, eleven litres a kilogram stay.
+    const flooded = batch('a', [60, drawOff('a', 100)], [60, cover('a')]).map(([day, deed]): Day =>
+      'volumeMl' in deed && deed.volumeMl === 1000
+        ? [day, { ...deed, volumeMl: 9000 }]
+        : [day, deed],
+    )
+    expect(taught(flooded)).toBeUndefined()
+  })
+
+  it('leaves out a batch of two kinds of fruit', () => {
+    const days = batch('a', [60, drawOff('a', wholeMl)], [61, throwOut('a')])
+    const raspberries: Day[] = [
+      [0, buyFruit('other', 'raspberry', 200)],
+      [
+        0,
+        {
+          kind: 'charge',
+          batchId: 'a',
+          jarId: 'a-jar',
+          lotId: 'other',
+          massG: 200,
+          cut: 'frozen',
+        },
+      ],
+    ]
+    expect(taught([...days.slice(0, 3), ...raspberries, ...days.slice(3)])).toBeUndefined()
+  })
+
+  it('learns the yield of what is bottled: 1.25 L from 0.9 kg', () => {
+    const learned = taught(
+      batch('a', [60, drawOff('a')], [60, throwOut('a')], [61, bottle('a', 5)]),
+    )
+    expect(learned?.yieldLPerKg).toBeUndefined()
+    const emptied: Deed = { kind: 'discard', from: { jarId: 'a-first', part: 'all' } }
+    const rested = taught(
+      batch(
+        'a',
+        [60, drawOff('a', 1300)],
+        [60, throwOut('a')],
+        [61, bottle('a', 5)],
+        [62, emptied],
+      ),
+    )
+    expect(rested?.yieldLPerKg?.own).toBeCloseTo(1.25 / cherryEdibleKg, 6)
+    expect(rested?.yieldLPerKg?.library).toBe(usualYieldLPerKg(fruitOf('sour_cherry')))
+  })
+
+  it('blends paces on logs: four times faster once, against one, is 4^(1/3)', () => {
+    const book = folded(batch('a'))
+    const learned = learn(book, { fruitOf, paceOf: (id) => (id === 'a' ? 4 : undefined) })
+    expect(learned.get('sour_cherry')?.pace?.own).toBeCloseTo(4, 12)
+    expect(learned.get('sour_cherry')?.pace?.blended).toBeCloseTo(4 ** (1 / 3), 12)
+  })
+
+  it('gives what later charges are reckoned with', () => {
+    const cherry = fruitOf('sour_cherry')
+    const drained = { own: 0.45, library: 0.65, blended: 0.58, batchIds: ['a'] }
+    const tissue = learnedTissue(cherry, { fruitId: cherry.id, drainedLPerKg: drained })
+    expect(tissue).toEqual({
+      kineticClass: 'thinSkin',
+      piece: { shape: 'sphere', halfSizeMm: 9 },
+      drainedLPerKg: 0.58,
+      pressedLPerKg: 0.28,
+      bulkDensityKgPerL: 0.655,
+    })
+  })
+})
+
+describe('usualYieldLPerKg', () => {
+  it("is the craft reference's planning yield where facts say nothing of spirit", () => {
+    const { fruitKgPerLSpirit: _, ...bare } = fruitOf('sour_cherry')
+    expect(usualYieldLPerKg(bare)).toBe(1.7)
+  })
+
+  it('is 1.7 L/kg for 1 kg under 1 L of 67.5 % vol finished at 31.7 % vol', () => {
+    const range = (typical: number) => ({ typical, low: typical, high: typical })
+    const fruit = {
+      ...fruitOf('sour_cherry'),
+      fruitKgPerLSpirit: range(1),
+      steepingStrengthPctVol: range(67.5),
+      finishedStrengthPctVol: range(31.7),
+    }
+    expect(usualYieldLPerKg(fruit)).toBeCloseTo(1.7, 2)
+  })
+})
