@@ -98,4 +98,16 @@ export const migrations: readonly Migration[] = [
       ) STRICT;
     `,
   },
+  {
+    version: 20,
+    does: "keep the maker's copies of library fruit, and fruit of their own",
+    sql: `
+      CREATE TABLE fruit (
+        id TEXT PRIMARY KEY,
+        origin TEXT NOT NULL CHECK (origin IN ('edited', 'own')),
+        facts TEXT NOT NULL CHECK (json_valid(facts)),
+        changed_at TEXT NOT NULL
+      ) STRICT;
+    `,
+  },
 ]

@@ -5,6 +5,7 @@ import { bookErrorOf } from '../cellar/book-error.ts'
 import { batchHandlers } from './handlers/batches.ts'
 import { benchHandlers } from './handlers/bench.ts'
 import { cellarHandlers } from './handlers/cellar.ts'
+import { fruitHandlers } from './handlers/fruits.ts'
 import type { Handlers } from './handlers/handler.ts'
 import { jarHandlers } from './handlers/jars.ts'
 import { moveHandlers } from './handlers/moves.ts'
@@ -16,6 +17,7 @@ import { createSession, type Session } from './session.ts'
 
 const handlers: Handlers = {
   ...cellarHandlers,
+  ...fruitHandlers,
   ...jarHandlers,
   ...shelfHandlers,
   ...batchHandlers,

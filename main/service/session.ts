@@ -2,6 +2,7 @@
 import { existsSync, renameSync, rmSync } from 'node:fs'
 import { replaceLots } from '../cellar/lot-store.ts'
 import { closeBook, openBook, type Book } from '../cellar/open-book.ts'
+import { cellarFruits, type CellarFruits } from './cellar-fruits.ts'
 import { viewOfBook, type LedgerView } from './ledger-view.ts'
 import { lotRowsOf } from './lot-rows.ts'
 import type { ServiceOptions } from './service.ts'
@@ -13,6 +14,10 @@ export interface Session {
   readonly ledger: LedgerView
   /** Puts a new view in place once its rows are in the book. */
   adopt: (ledger: LedgerView) => void
+  /** The fruits as this cellar reckons with them. */
+  readonly fruits: CellarFruits
+  /** Reads them again once the maker's changed rows are in the book. */
+  rereadFruits: () => void
   openOwn: () => void
   openDemo: () => Promise<void>
   /** Deletes the demo book's file, with the maker's own book open. */
@@ -28,14 +33,17 @@ export async function createSession(options: ServiceOptions, fill: FillBook): Pr
   let isDemo = false
   let book: Book
   let ledger: LedgerView
+  let fruits: CellarFruits
 
   // The next book is opened before the present one is let go: a failure leaves all as it was.
   function change(file: string, toDemo: boolean) {
     const next = openBook(file)
     const view = viewOfBook(next)
+    const kept = cellarFruits(next)
     if (book) closeBook(book)
     book = next
     ledger = view
+    fruits = kept
     isDemo = toDemo
   }
 
@@ -66,6 +74,12 @@ export async function createSession(options: ServiceOptions, fill: FillBook): Pr
     },
     adopt: (view) => {
       ledger = view
+    },
+    get fruits() {
+      return fruits
+    },
+    rereadFruits: () => {
+      fruits = cellarFruits(book)
     },
     openOwn,
     openDemo,

@@ -1,13 +1,9 @@
-/** The fruit library, the pantry, the bottles: lists read off the present state. */
+/** The pantry and the bottles: lists read off the present state. */
 import { allBatches } from '../../cellar/batch-store.ts'
-import { fruitLibrary } from '../../engine/index.ts'
 import { bottleLot, pantryLot } from '../describe.ts'
 import type { ChannelsOf, Handlers } from './handler.ts'
 
-export const shelfHandlers: Handlers<
-  ChannelsOf<'fruits'> | ChannelsOf<'pantry'> | ChannelsOf<'bottles'>
-> = {
-  'fruits.list': () => [...fruitLibrary.values()],
+export const shelfHandlers: Handlers<ChannelsOf<'pantry'> | ChannelsOf<'bottles'>> = {
   'pantry.list': ({ ledger }) =>
     [...ledger.folded.cellar.lots].map(([id, lot]) => pantryLot(id, lot)),
   'bottles.list': ({ book, ledger }) => {

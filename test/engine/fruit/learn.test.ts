@@ -38,17 +38,17 @@ const batch = (id: string, ...then: readonly Day[]): Day[] => [
   ...then,
 ]
 
-const drawOff = (id: string, volumeMl?: number): Deed => ({
-  kind: 'drawOff',
+const poured = (id: string, volumeMl: number | undefined) => ({
   batchId: id,
   fromJarId: `${id}-jar`,
   toJarId: `${id}-first`,
   ...(volumeMl !== undefined && { volumeMl }),
 })
-const press = (id: string, volumeMl?: number): Deed => ({
-  ...drawOff(id, volumeMl),
-  kind: 'press',
+const drawOff = (id: string, volumeMl?: number): Deed => ({
+  kind: 'drawOff',
+  ...poured(id, volumeMl),
 })
+const press = (id: string, volumeMl?: number): Deed => ({ kind: 'press', ...poured(id, volumeMl) })
 const cover = (id: string): Deed => ({
   kind: 'coverWithSugar',
   batchId: id,

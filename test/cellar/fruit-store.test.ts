@@ -1,0 +1,96 @@
+import { mkdtempSync } from 'node:fs'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
+import Database from 'better-sqlite3'
+import { describe, expect, it } from 'vitest'
+import { isFruitBought, ownFruits, putFruit, removeFruit } from '../../main/cellar/fruit-store.ts'
+import { migrate } from '../../main/cellar/migrate.ts'
+import { migrations } from '../../main/cellar/migrations.ts'
+import { addGroup } from '../../main/cellar/move-store.ts'
+import { openBook, type Book } from '../../main/cellar/open-book.ts'
+import { fruitOf } from '../../main/engine/index.ts'
+import type { Move } from '../../shared/schemas/moves.ts'
+
+const newBook = (): Book => openBook(join(mkdtempSync(join(tmpdir(), 'fruit-')), 'cellar.ratafia'))
+
+const sloe = fruitOf('sloe')
+const medlar = { ...sloe, id: 'medlar', nameEn: 'Medlar' }
+const changedAt = '2026-11-25T12:00:00.000Z'
+
+describe('ownFruits', () => {
+  it('is empty in a new book', () => {
+    const book = newBook()
+    expect(ownFruits(book)).toEqual([])
+    book.close()
+  })
+
+  it('gives back what was kept last, and nothing of what was removed', () => {
+    const book = newBook()
+    putFruit(book, { fruit: sloe, origin: 'edited', changedAt })
+    putFruit(book, { fruit: medlar, origin: 'own', changedAt })
+    const dryer = { ...sloe, drainedLPerKg: 0.5 }
+    putFruit(book, { fruit: dryer, origin: 'edited', changedAt: '2026-11-26T12:00:00.000Z' })
+    expect(ownFruits(book)).toEqual([
+      { fruit: medlar, origin: 'own', changedAt },
+      { fruit: dryer, origin: 'edited', changedAt: '2026-11-26T12:00:00.000Z' },
+    ])
+    removeFruit(book, 'sloe')
+    expect(ownFruits(book).map(({ fruit }) => fruit.id)).toEqual(['medlar'])
+    book.close()
+  })
+})
+
+describe('isFruitBought', () => {
+  const buy: Move = {
+    at: changedAt,
+    kind: 'buy',
+    lotId: 'lot',
+    goods: { kind: 'fruit', fruitId: 'medlar', composition: medlar.composition },
+    massG: 1000,
+  }
+  const record = (book: Book, version: number, move: Move | null) =>
+    addGroup(book, {
+      id: `g${version}`,
+      requestKey: `k${version}`,
+      recordedAt: changedAt,
+      rows: [{ id: 'm', version, move }],
+    })
+
+  it('knows a purchase, and does not forget it when it is struck', () => {
+    const book = newBook()
+    expect(isFruitBought(book, 'medlar')).toBe(false)
+    record(book, 1, buy)
+    expect(isFruitBought(book, 'medlar')).toBe(true)
+    expect(isFruitBought(book, 'sloe')).toBe(false)
+    record(book, 2, null)
+    expect(isFruitBought(book, 'medlar')).toBe(true)
+    book.close()
+  })
+})
+
+describe('migration 20', () => {
+  const to = (version: number) => migrations.filter((step) => step.version <= version)
+
+  it('adds a place for fruits to a book that has moves, and leaves those as they were', () => {
+    const db = new Database(':memory:')
+    migrate(db, to(10))
+    db.exec(`INSERT INTO move_group VALUES ('g', 'k', '${changedAt}', NULL);
+             INSERT INTO move (id, version, group_id, payload)
+               VALUES ('m', 1, 'g', '{"kind":"remark","batchId":null}')`)
+    migrate(db, to(20))
+    expect(db.pragma('user_version', { simple: true })).toBe(20)
+    expect(db.prepare('SELECT count(*) FROM move').pluck().get()).toBe(1)
+    expect(ownFruits(db)).toEqual([])
+    putFruit(db, { fruit: medlar, origin: 'own', changedAt })
+    expect(ownFruits(db)).toHaveLength(1)
+    db.close()
+  })
+
+  it('keeps nothing that is neither a copy nor an own fruit, nor JSON', () => {
+    const db = new Database(':memory:')
+    migrate(db, to(20))
+    expect(() => db.exec(`INSERT INTO fruit VALUES ('a', 'library', '{}', '')`)).toThrow(/CHECK/)
+    expect(() => db.exec(`INSERT INTO fruit VALUES ('a', 'own', 'pear', '')`)).toThrow(/CHECK/)
+    db.close()
+  })
+})
