@@ -16,6 +16,8 @@ export interface CellarFruits {
   /** Throws RangeError for a fruit that is nowhere. */
   readonly fruitOf: (id: string) => Fruit
   readonly originOf: (id: string) => FruitOrigin
+  /** Those that are not as the library has them. */
+  readonly origins: readonly { readonly fruitId: string; readonly origin: FruitOrigin }[]
 }
 
 export function cellarFruits(book: Book): CellarFruits {
@@ -28,6 +30,7 @@ export function cellarFruits(book: Book): CellarFruits {
     find,
     fruitOf: (id) => find(id) ?? libraryFruitOf(id),
     originOf: (id) => own.get(id)?.origin ?? 'library',
+    origins: [...own].map(([fruitId, { origin }]) => ({ fruitId, origin })),
   }
 }
 

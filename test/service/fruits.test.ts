@@ -25,6 +25,10 @@ describe('fruits.list', () => {
     expect(before.slice(0, 3)).toEqual(['Apple', 'Apricot', 'Bilberry'])
     await t.ask('fruits.keep', medlar)
     await t.ask('fruits.keep', { ...damson, nameEn: 'Damson of the lane' })
+    expect(await t.ask('fruits.origins', {})).toEqual([
+      { fruitId: 'damson', origin: 'edited' },
+      { fruitId: 'medlar', origin: 'own' },
+    ])
     const after = await names()
     expect(after).toHaveLength(fruitLibrary.size + 1)
     expect(after).toContain('Damson of the lane')

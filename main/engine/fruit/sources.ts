@@ -1,6 +1,6 @@
 /** What the source codes of the fruit library stand for, so that a number can be traced or doubted. */
 
-/** A table entry carries the record after a colon, as in `U:09063`. */
+/** What a code is about follows after a colon: the record of a table, as in `U:09063`, or a fruit. */
 const meanings: Readonly<Record<string, string>> = {
   U: 'USDA Standard Reference food table: water, sugars, refuse share and cup weights (cup of 236.6 mL) as printed there',
   M: 'European food tables and handbooks, from memory: check before relying on it',
@@ -8,6 +8,7 @@ const meanings: Readonly<Record<string, string>> = {
   D: 'worked out here from the other fields',
   E: 'engineering estimate, right in order of magnitude only',
   own: 'from the maker of this cellar',
+  like: 'taken over from a similar fruit',
   W: 'our convention: weighed after trimming, so all of the mass is used',
   CM1: 'eighteen Serbian genotypes of cornelian cherry, HortScience 46 (2011) 849, abstract',
   CM2: 'eleven Montenegrin genotypes of cornelian cherry, Sustainability 2020, abstract',
@@ -38,5 +39,6 @@ export function explainSource(code: string): string {
   const record = code.split(':')[1]
   const meaning = isSourceCode(code) ? meanings[familyOf(code)] : undefined
   if (meaning === undefined) throw new RangeError(`source code is ${code}, not in the library`)
-  return record === undefined ? meaning : `${meaning}; record ${record}`
+  if (record === undefined) return meaning
+  return familyOf(code) === 'like' ? `${meaning}: ${record}` : `${meaning}; record ${record}`
 }

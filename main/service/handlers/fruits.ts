@@ -49,6 +49,7 @@ function keep(session: Session, asked: Fruit): void {
 
 export const fruitHandlers: Handlers<ChannelsOf<'fruits'>> = {
   'fruits.list': ({ fruits }) => [...fruits.all],
+  'fruits.origins': ({ fruits }) => [...fruits.origins],
   'fruits.page': (session, { fruitId }) => page(session, fruitId),
   'fruits.keep': (session, fruit) => {
     keep(session, fruit)

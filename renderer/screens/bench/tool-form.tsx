@@ -6,12 +6,12 @@ import {
   type BenchLiquid,
 } from '../../../shared/schemas/bench.ts'
 import { Segments } from '../../parts/fields/segments.tsx'
+import { NumberField } from '../../parts/quantity/number-field.tsx'
 import { QuantityField } from '../../parts/quantity/quantity-field.tsx'
 import { unitsOf } from '../../parts/quantity/units.ts'
 import { usualFinenessOf, type Entries } from './entries.ts'
 import { Fold } from './fold.tsx'
 import { isPartDimension } from './format-measured.ts'
-import { NumberField } from './number-field.tsx'
 import type { FineSpec, Mode, NumberSpec } from './tools.ts'
 import styles from './tool-form.module.css'
 

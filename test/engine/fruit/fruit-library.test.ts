@@ -210,6 +210,10 @@ describe('explainSource', () => {
     expect(explainSource('U:09063')).toMatch(/USDA.*record 09063/)
   })
 
+  it('names the fruit that a fact was taken over from', () => {
+    expect(explainSource('like:damson')).toBe('taken over from a similar fruit: damson')
+  })
+
   it('throws a range error for a code nobody explained', () => {
     expect(() => explainSource('X9')).toThrow(RangeError)
     expect(() => explainSource('constructor')).toThrow(RangeError)

@@ -1,10 +1,10 @@
-/** A plain number in one fixed unit: proof, and how fine an instrument reads. */
+/** A plain number in one fixed unit: proof, how fine an instrument reads, a fact about a fruit. */
 import { useState } from 'react'
 import { useWords } from '../../app/words/use-words.ts'
 import { useSettings } from '../../app/settings.tsx'
-import { Field } from '../../parts/fields/field.tsx'
-import { numbersIn } from '../../parts/quantity/parse-number.ts'
-import field from '../../parts/quantity/quantity-field.module.css'
+import { Field } from '../fields/field.tsx'
+import { numbersIn } from './parse-number.ts'
+import field from './quantity-field.module.css'
 
 export interface NumberFieldProps {
   label: string
@@ -16,18 +16,24 @@ export interface NumberFieldProps {
   /** What is wrong with a number that can be read; undefined when nothing is. */
   problemOf?: (value: number) => string | undefined
   isRequired?: boolean
+  /** How many digits of a given number the field shows; 3 for what is measured by eye. */
+  digits?: number
+  /** Says at once that a number is missing, as after trying to send the form. */
+  showsProblem?: boolean
 }
 
 export function NumberField(props: NumberFieldProps) {
   const { label, unit, value, fallback, onChange, problemOf, isRequired = true } = props
+  const { digits = 3, showsProblem = false } = props
   const t = useWords()
   const { locale } = useSettings()
   const editable = (given: number | undefined) =>
     given === undefined
       ? ''
-      : new Intl.NumberFormat(locale, { useGrouping: false, maximumSignificantDigits: 3 }).format(
-          given,
-        )
+      : new Intl.NumberFormat(locale, {
+          useGrouping: false,
+          maximumSignificantDigits: digits,
+        }).format(given)
   const given = value ?? fallback
   const [text, setText] = useState(() => editable(given))
   const [seen, setSeen] = useState(given)
@@ -49,7 +55,9 @@ export function NumberField(props: NumberFieldProps) {
     found === undefined && !isEmpty
       ? t('parts.quantity.problem.notANumber', { example: editable(1.5) })
       : undefined
-  const problem = unreadable ?? (found === undefined ? undefined : problemOf?.(found))
+  const missing =
+    isEmpty && isRequired && showsProblem ? t('parts.quantity.problem.empty') : undefined
+  const problem = missing ?? unreadable ?? (found === undefined ? undefined : problemOf?.(found))
 
   function change(next: string) {
     setText(next)
@@ -65,7 +73,11 @@ export function NumberField(props: NumberFieldProps) {
   }
 
   return (
-    <Field label={label} isRequired={isRequired} problem={isLeft ? problem : undefined}>
+    <Field
+      label={label}
+      isRequired={isRequired}
+      problem={isLeft || showsProblem ? problem : undefined}
+    >
       {(control) => (
         <span className={field['box']}>
           <input
