@@ -8,7 +8,6 @@ import { Colour, Count, Id, Instant, Name, Note } from './schemas/basics.ts'
 import {
   Balance,
   Batch,
-  BatchCurve,
   BatchPage,
   BatchSummary,
   BottleLot,
@@ -19,8 +18,9 @@ import {
   PantryLot,
 } from './schemas/cellar.ts'
 import { Refusal } from './schemas/errors.ts'
-import { Fruit } from './schemas/fruits.ts'
+import { Fruit, FruitOrigin, FruitPage } from './schemas/fruits.ts'
 import { Move, RecordedMove } from './schemas/moves.ts'
+import { BatchCurve, BatchForecast, ComparedBatch, WhatIf } from './schemas/steeping.ts'
 
 const nothing = z.strictObject({})
 
@@ -73,6 +73,8 @@ const Preview = z.strictObject({
 
 const moves = z.array(Move).min(1).max(50)
 
+const curvePoints = z.number().int().min(2).max(2000)
+
 const channel = <Effect extends 'read' | 'write', Asked extends z.ZodType, Told extends z.ZodType>(
   effect: Effect,
   request: Asked,
@@ -102,7 +104,19 @@ export const channels = {
   /** Makes every derived table again from the moves. */
   'cellar.rebuild': channel('write', nothing, nothing),
 
+  /** Every fruit as this cellar reckons with it: the library, the maker's copies, own fruits. */
   'fruits.list': channel('read', nothing, z.array(Fruit)),
+  /** Which of them are not as the library has them. */
+  'fruits.origins': channel(
+    'read',
+    nothing,
+    z.array(z.strictObject({ fruitId: Id, origin: FruitOrigin })),
+  ),
+  'fruits.page': channel('read', z.strictObject({ fruitId: Id }), FruitPage),
+  /** Keeps the maker's copy of a library fruit, or a fruit of their own; later charges use it. */
+  'fruits.keep': channel('write', Fruit, FruitPage),
+  /** Back to the library's row; a fruit of the maker's own goes, unless a purchase names it. */
+  'fruits.reset': channel('write', z.strictObject({ fruitId: Id }), nothing),
 
   'jars.list': channel(
     'read',
@@ -130,8 +144,14 @@ export const channels = {
   'batches.page': channel('read', z.strictObject({ batchId: Id }), BatchPage),
   'batches.curve': channel(
     'read',
-    z.strictObject({ batchId: Id, points: z.number().int().min(2).max(2000) }),
+    z.strictObject({ batchId: Id, points: curvePoints, whatIf: WhatIf.optional() }),
     BatchCurve,
+  ),
+  'batches.forecast': channel('read', z.strictObject({ batchId: Id }), BatchForecast),
+  'batches.compare': channel(
+    'read',
+    z.strictObject({ batchIds: z.array(Id).min(1).max(12), points: curvePoints }),
+    z.array(ComparedBatch),
   ),
 
   'moves.preview': channel('read', z.strictObject({ moves }), Preview),

@@ -160,11 +160,21 @@ function keepAnEye(story: BatchStory, startMs: number): void {
   const { plan, diary, noise } = story
   if (plan.isSparse) return
   const { steepDays } = plan.kind
+  if (steepDays >= coolStandDays) diary.at(startMs + msPerHour, (ms) => standCool(story, ms))
   for (let day = 3; day < Math.min(steepDays - 2, 40); day += Math.round(noise.between(4, 12)))
     diary.at(startMs + day * msPerDay + noise.between(0, 4) * msPerHour, (ms) => stir(story, ms))
   diary.at(startMs + Math.round(0.6 * steepDays) * msPerDay, (ms) => sample(story, ms))
   if (plan.mishaps.includes('crushUndone'))
     diary.at(startMs + 7 * msPerDay, (ms) => crushTheWrongJar(story, ms))
+}
+
+/** What steeps for long goes down to the cool end of the cellar. */
+const coolStandDays = 40
+
+async function standCool({ batchId, fruitJarId: jarId, hand, isOver }: BatchStory, atMs: number) {
+  if (isOver) return
+  const kept = { temperatureC: 16, turned: 'weekly' } as const
+  await hand.record({ kind: 'keep', at: instant(atMs), batchId, jarId, ...kept })
 }
 
 async function stir({ batchId, fruitJarId: jarId, hand, isOver }: BatchStory, atMs: number) {

@@ -15,7 +15,8 @@ export { trueStrength } from './alcoholometry/true-strength.ts'
 export { measure } from './bench/measure.ts'
 export { fold, batchIdOf, type Folded, type Step } from './ledger/fold.ts'
 export { balance } from './ledger/balance.ts'
-export { curveOf, jarSpans, stepsOf, yieldOf, type Span } from './ledger/batch-story.ts'
+export { curveOf, ethanolMl, sampleTimes, type CurveSample } from './ledger/batch-curve.ts'
+export { jarSpans, stepsOf, yieldOf, type Span } from './ledger/batch-story.ts'
 export {
   bottlesPlace,
   jarPlace,
@@ -36,6 +37,7 @@ export { fruitLibrary, fruitOf, sweetenerComposition } from './fruit/fruit-libra
 export { fruitTissue, learnedTissue } from './fruit/fruit-tissue.ts'
 export { keptFruit } from './fruit/kept-fruit.ts'
 export { learn } from './fruit/learn.ts'
+export { measuredHold } from './fruit/measured-hold.ts'
 export { explainSource } from './fruit/sources.ts'
 export { densityByWeighing, flaskByWater } from './readings/density-by-weighing.ts'
 export { densityOfHydrometer } from './readings/hydrometer.ts'
@@ -43,6 +45,20 @@ export { interpretReading } from './readings/interpret.ts'
 export { brixAt20 } from './readings/refractometer.ts'
 export { strengthByBoilOff } from './readings/boil-off.ts'
 export { strengthByTwoInstruments } from './readings/two-instruments.ts'
+export { bandedCurve, ensembleOf, type Belief, type Ensemble } from './steeping/banded-curve.ts'
+export { bandsOf, noNews, spreadOf, tuningOf } from './steeping/beliefs.ts'
+export { fitSteeping, type FitReading, type SteepingFit } from './steeping/fit-steeping.ts'
+export { forecastJars, type Arrival, type JarForecastFound } from './steeping/forecast.ts'
+export { replayOf, type Replay } from './steeping/replay.ts'
+export { steep } from './steeping/steep.ts'
+export { sugarDraw } from './steeping/sugar-draw.ts'
+export { uptakeFraction } from './steeping/uptake-fraction.ts'
+export {
+  handledFromNow,
+  handledFromStart,
+  outcomesAt,
+  type OutcomeFound,
+} from './steeping/what-if.ts'
 export { apparentStrength } from './solution/apparent-strength.ts'
 export { composeSolution } from './solution/compose-solution.ts'
 export { densityOfSucrose } from './solution/density-of-sucrose.ts'

@@ -7,6 +7,7 @@ import type { Move } from '../../shared/schemas/moves.ts'
 import type { LedgerView } from './ledger-view.ts'
 import { instant } from './lot-rows.ts'
 import { notFound, ServiceError } from './service-error.ts'
+import { tissueFor } from './cellar-fruits.ts'
 import { nowMs } from './handlers/handler.ts'
 import type { Session } from './session.ts'
 
@@ -26,7 +27,7 @@ export function checkedMoves(session: Session, moves: readonly Move[]): Move[] {
     const batchId = batchIdOf(move)
     if (batchId !== undefined && !batchIds.has(batchId)) throw notFound('batch', batchId)
     for (const jarId of jarsNamed(move)) if (!jarIds.has(jarId)) throw notFound('jar', jarId)
-    return completed(move)
+    return completed(session, move, moves)
   })
 }
 
@@ -36,6 +37,7 @@ function jarsNamed(move: Move): string[] {
     case 'sugar':
     case 'pourSpirit':
     case 'pourWater':
+    case 'keep':
     case 'stir':
     case 'read':
     case 'crush':
@@ -61,8 +63,12 @@ function jarsNamed(move: Move): string[] {
   }
 }
 
-/** A purchase keeps the composition of its day, whatever the library says later. */
-function completed(move: Move): Move {
+/** A purchase keeps the composition of its day, and a charge how its fruit was known to steep. */
+function completed(session: Session, move: Move, together: readonly Move[]): Move {
+  if (move.kind === 'charge' && !move.tissue) {
+    const fruitId = fruitIdOfLot(session, move.lotId, together)
+    return fruitId === undefined ? move : { ...move, tissue: tissueFor(session, fruitId) }
+  }
   if (move.kind !== 'buy') return move
   const { goods } = move
   switch (goods.kind) {
@@ -78,6 +84,14 @@ function completed(move: Move): Move {
       return { ...move, goods: { ...goods, composition: goods.composition ?? fruit.composition } }
     }
   }
+}
+
+/** The fruit of a pantry lot, bought earlier or in the same breath; undefined for anything else. */
+function fruitIdOfLot(session: Session, lotId: string, together: readonly Move[]) {
+  const bought = together.find((move) => move.kind === 'buy' && move.lotId === lotId)
+  const goods =
+    bought?.kind === 'buy' ? bought.goods : session.ledger.folded.cellar.lots.get(lotId)?.goods
+  return goods?.kind === 'fruit' ? goods.fruitId : undefined
 }
 
 /** Where the matter came only later, that is the reason worth telling. */

@@ -19,6 +19,8 @@ export const SugarGPerL = z.number().min(0).max(1200)
 export const TemperatureC = z.number().min(-20).max(60)
 /** Of what is poured: where the density formulas of both water and spirit hold. */
 export const PouringTemperatureC = z.number().min(0).max(40)
+/** Of a cellar, a kitchen or a sunny sill: where jars steep. */
+export const CellarTemperatureC = z.number().min(0).max(40)
 export const Count = z.number().int().positive().max(100_000)
 
 const amountG = z.number()

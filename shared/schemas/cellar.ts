@@ -209,31 +209,6 @@ export const BatchPage = z.strictObject({
 })
 export type BatchPage = z.infer<typeof BatchPage>
 
-export const CurvePoint = z.strictObject({
-  at: Instant,
-  strengthPctVol: z.number(),
-  sugarGPerL: z.number(),
-  volumeMl: z.number(),
-})
-export const CurveSeries = z.strictObject({
-  /** `whole` is all free liquid of the batch as if poured together; else a jar. */
-  key: z.union([z.literal('whole'), Id]),
-  points: z.array(CurvePoint),
-})
-export const CurveReading = z.strictObject({
-  moveId: Id,
-  jarId: Id,
-  at: Instant,
-  interpretation: Interpretation,
-  isUsed: z.boolean(),
-})
-export const BatchCurve = z.strictObject({
-  series: z.array(CurveSeries),
-  bands: z.array(StageBand),
-  readings: z.array(CurveReading),
-})
-export type BatchCurve = z.infer<typeof BatchCurve>
-
 /** The whole cellar's books: what came in, what is where, what went out. Each column adds up to zero. */
 export const Balance = z.strictObject({
   bought: MatterShape,

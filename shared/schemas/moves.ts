@@ -1,5 +1,6 @@
 import * as z from 'zod'
 import {
+  CellarTemperatureC,
   Count,
   Id,
   Instant,
@@ -11,6 +12,7 @@ import {
   PouringTemperatureC,
   VolumeMl,
 } from './basics.ts'
+import { FruitTissue } from './fruits.ts'
 import { Goods } from './goods.ts'
 import { Reading } from './readings.ts'
 
@@ -20,6 +22,10 @@ const inBatch = { ...always, batchId: Id }
 /** How the fruit went into the jar. It decides how fast liquid passes in and out. */
 export const Cut = z.enum(['whole', 'pricked', 'cut', 'crushed', 'frozen'])
 export type Cut = z.infer<typeof Cut>
+
+/** How often a jar is turned or stirred: spirit floats on syrup, and only mixing brings it to the fruit. */
+export const Turned = z.enum(['daily', 'weekly', 'never'])
+export type Turned = z.infer<typeof Turned>
 
 export const Buy = z.strictObject({
   ...always,
@@ -42,6 +48,10 @@ export const Charge = z.strictObject({
   /** Stones, stalks, peel taken out before charging: part of `massG`, goes to waste. */
   refuseG: z.number().nonnegative().optional(),
   cut: Cut,
+  /** Thickness of the slices, or diameter of the pieces, where the maker measured it. */
+  pieceMm: z.number().min(0.5).max(100).optional(),
+  /** How this fruit treats liquid, as known on the day; filled in from the library when left out. */
+  tissue: FruitTissue.optional(),
 })
 
 export const Sugar = z.strictObject({
@@ -67,6 +77,15 @@ export const PourWater = z.strictObject({
   jarId: Id,
   volumeMl: VolumeMl,
   temperatureC: PouringTemperatureC.optional(),
+})
+
+/** How the jar is kept from now on: how warm, and how often it is turned. */
+export const Keep = z.strictObject({
+  ...inBatch,
+  kind: z.literal('keep'),
+  jarId: Id,
+  temperatureC: CellarTemperatureC.optional(),
+  turned: Turned.optional(),
 })
 
 export const Stir = z.strictObject({ ...inBatch, kind: z.literal('stir'), jarId: Id })
@@ -195,6 +214,7 @@ export const Move = z.discriminatedUnion('kind', [
   Sugar,
   PourSpirit,
   PourWater,
+  Keep,
   Stir,
   Read,
   DrawOff,

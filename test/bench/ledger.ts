@@ -4,6 +4,7 @@ import {
   fold,
   fruitOf,
   curveOf,
+  sampleTimes,
   stepsOf,
   sweetenerComposition,
 } from '../../main/engine/index.ts'
@@ -103,7 +104,12 @@ export function run(): void {
   const next = timed(2000, () => fold(one, { fruitOf, from: whole.value.cellar }))
   const steps = stepsOf(whole.value.steps, 'batch250')
   const last = steps.at(-1)?.atMs ?? 0
-  const curve = timed(20, () => curveOf(steps, 'batch250', last, 300))
+  const times = sampleTimes(
+    steps.map((step) => step.atMs),
+    last,
+    300,
+  )
+  const curve = timed(20, () => curveOf(steps, 'batch250', times))
   const jar = steps
     .flatMap((step) => [...(step.effect.jars?.values() ?? [])])
     .find((found) => found !== null)

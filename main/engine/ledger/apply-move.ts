@@ -3,7 +3,7 @@ import type { Move } from '../../../shared/schemas/moves.ts'
 import type { CellarState } from './cellar-state.ts'
 import { bottle, drawBottle, give } from './moves/bottle-moves.ts'
 import type { MoveContext } from './moves/context.ts'
-import { crush, read, remark, stir } from './moves/jar-moves.ts'
+import { crush, keep, read, remark, stir } from './moves/jar-moves.ts'
 import { drawOff, filter, marry, press } from './moves/liquid-moves.ts'
 import { correct, discard } from './moves/mending-moves.ts'
 import { buy, charge, coverWithSugar, pourSpirit, pourWater, sugar } from './moves/pantry-moves.ts'
@@ -21,6 +21,8 @@ export function applyMove(cellar: CellarState, move: Move, context: MoveContext)
       return pourSpirit(cellar, move, context)
     case 'pourWater':
       return pourWater(cellar, move, context)
+    case 'keep':
+      return keep(cellar, move, context)
     case 'stir':
       return stir(cellar, move, context)
     case 'read':

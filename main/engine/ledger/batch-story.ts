@@ -1,16 +1,8 @@
 /** A batch's history read off the ledger: where it stood, how it changed, what it yielded. */
-import { addMatter, noMatter, type Matter } from '../../../shared/matter.ts'
-import { msPerHour } from '../../../shared/spans-of-time.ts'
 import type { Stage } from '../../../shared/schemas/cellar.ts'
-import {
-  matterInBottles,
-  settledJar,
-  type BottleState,
-  type CellarState,
-  type JarState,
-} from './cellar-state.ts'
+import { settledJar, type CellarState, type JarState } from './cellar-state.ts'
 import type { Step } from './fold.ts'
-import { describeLiquid, freeVolumeMl } from './jar-liquid.ts'
+import { freeVolumeMl } from './jar-liquid.ts'
 
 export const stepsOf = (steps: readonly Step[], batchId: string): Step[] =>
   steps.filter((step) => step.batchIds.has(batchId))
@@ -53,85 +45,6 @@ export function jarSpans(steps: readonly Step[], batchId: string, nowMs: number)
   for (const [jarId, span] of open)
     spans.push({ jarId, batchId, ...span, toMs: undefined, last: settledJar(span.last, nowMs) })
   return spans.sort((a, b) => a.fromMs - b.fromMs || (a.jarId < b.jarId ? -1 : 1))
-}
-
-export interface CurveSample {
-  readonly atMs: number
-  readonly strengthPctVol: number
-  readonly sugarGPerL: number
-  readonly volumeMl: number
-}
-
-/** Strength, sugar and volume over time: of each jar, and of all the batch's liquid together. */
-export function curveOf(
-  steps: readonly Step[],
-  batchId: string,
-  nowMs: number,
-  points: number,
-): Map<string, CurveSample[]> {
-  const curves = new Map<string, CurveSample[]>([['whole', []]])
-  const jars = new Map<string, JarState>()
-  const bottles = new Map<string, BottleState>()
-  const add = (key: string, atMs: number, matter: Matter) => {
-    const liquid = describeLiquid(matter)
-    if (!liquid) return
-    const { strengthPctVol, sugarGPerL, volumeMl } = liquid
-    const curve = curves.get(key) ?? []
-    curve.push({ atMs, strengthPctVol, sugarGPerL, volumeMl })
-    curves.set(key, curve)
-  }
-  const sample = (atMs: number) => {
-    let whole = noMatter
-    for (const [jarId, jar] of jars) {
-      const { free } = settledJar(jar, atMs).bodies
-      add(jarId, atMs, free)
-      whole = addMatter(whole, free)
-    }
-    for (const lot of bottles.values()) whole = addMatter(whole, matterInBottles(lot))
-    add('whole', atMs, whole)
-  }
-  const times = sampleTimes(
-    steps.map((step) => step.atMs),
-    nowMs,
-    points,
-  )
-  let next = 0
-  for (const atMs of times) {
-    while (next < steps.length && (steps[next] as Step).atMs <= atMs) {
-      const { effect } = steps[next] as Step
-      for (const [jarId, jar] of effect.jars ?? []) {
-        if (jar?.batchId === batchId) jars.set(jarId, jar)
-        else jars.delete(jarId)
-      }
-      for (const [id, lot] of effect.bottles ?? []) bottles.set(id, lot)
-      next += 1
-    }
-    sample(atMs)
-  }
-  return curves
-}
-
-/**
- * Instants to look at: a millisecond before each move and at it, then ever wider apart after it,
- * because a jar changes fastest right after a move; and an even grid over the whole.
- */
-function sampleTimes(moveTimes: readonly number[], nowMs: number, points: number): number[] {
-  const first = moveTimes[0]
-  if (first === undefined) return []
-  const last = Math.max(nowMs, moveTimes.at(-1) as number)
-  const times = new Set<number>([first, last])
-  for (let i = 1; i < points - 1; i += 1)
-    times.add(Math.round(first + ((last - first) * i) / (points - 1)))
-  for (const [index, atMs] of moveTimes.entries()) {
-    times.add(atMs)
-    if (atMs > first) times.add(atMs - 1)
-    const until = moveTimes[index + 1] ?? last
-    for (let hours = 2; hours <= 24 * 32; hours *= 2) {
-      const then = atMs + hours * msPerHour
-      if (then < until) times.add(then)
-    }
-  }
-  return [...times].sort((a, b) => a - b)
 }
 
 export interface Yield {

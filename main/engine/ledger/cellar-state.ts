@@ -5,6 +5,7 @@
  */
 import {
   addMatter,
+  matterKinds,
   noMatter,
   scaleMatter,
   subtractMatter,
@@ -12,8 +13,12 @@ import {
 } from '../../../shared/matter.ts'
 import { msPerDay } from '../../../shared/spans-of-time.ts'
 import type { Stage, Transfer } from '../../../shared/schemas/cellar.ts'
+import type { FruitTissue } from '../../../shared/schemas/fruits.ts'
 import type { Goods } from '../../../shared/schemas/goods.ts'
-import { settle, type Bodies, type Tissue } from '../steeping/settle.ts'
+import type { Cut } from '../../../shared/schemas/moves.ts'
+import { emptyBodies, type Bodies } from '../steeping/bodies.ts'
+import { mixingLagDays, usualKeeping, type Keeping } from '../steeping/keeping.ts'
+import { steepingPath, type SteepingPath, type Tissue } from '../steeping/steep.ts'
 
 export const boundaries = [
   'outside:supplier',
@@ -30,9 +35,20 @@ export const jarPlace = (jarId: string) => `jar:${jarId}`
 export const lotPlace = (lotId: string) => `lot:${lotId}`
 export const bottlesPlace = (bottleLotId: string) => `bottles:${bottleLotId}`
 
+/** One charge of fruit, with all that decides its pace. */
+export interface FruitPart {
+  readonly facts: FruitTissue
+  readonly cut: Cut
+  readonly pieceMm: number | undefined
+  /** Pieces that many times that size, or the usual one. */
+  readonly pieceScale: number
+  readonly edibleG: number
+}
+
 /** The fruit of a jar: its tissue, and what the trade does to it. */
 export interface FruitCharge extends Tissue {
   readonly fruits: readonly { readonly fruitId: string; readonly massG: number }[]
+  readonly parts: readonly FruitPart[]
   /** Liquid it still holds once pressed. */
   readonly pressedMl: number
   /** Room the loose pieces take before liquid covers them. */
@@ -42,10 +58,23 @@ export interface FruitCharge extends Tissue {
   readonly isUnderSugar: boolean
 }
 
+/** The instant from which a jar steeps undisturbed, and how it stood then. */
+export interface Clock {
+  readonly atMs: number
+  readonly bodies: Bodies
+  /** Days until what was poured in last is mixed. */
+  readonly lagDays: number
+  /** Share of the fruit's colour given up by then. */
+  readonly colourFraction: number
+}
+
 export interface JarState {
   readonly batchId: string
   readonly bodies: Bodies
+  readonly colourFraction: number
   readonly fruit: FruitCharge | null
+  readonly keeping: Keeping
+  readonly clock: Clock
   readonly stage: Stage
   /** Since when it has stood at this stage. */
   readonly stageSinceMs: number
@@ -129,28 +158,85 @@ export const copyCellar = (cellar: CellarState): WorkingCellar => ({
   outside: new Map(cellar.outside),
 })
 
-/** The jar as it stands at a later instant: what happened inside since its last move. */
+export const freshJar = (batchId: string, atMs: number, stage: Stage): JarState => ({
+  batchId,
+  bodies: emptyBodies,
+  colourFraction: 0,
+  fruit: null,
+  keeping: usualKeeping,
+  clock: { atMs, bodies: emptyBodies, lagDays: 0, colourFraction: 0 },
+  stage,
+  stageSinceMs: atMs,
+  atMs,
+  strongestPctVol: 0,
+})
+
+/** What a clock leads to is asked many times, for curves above all. */
+const paths = new WeakMap<Clock, SteepingPath>()
+
+function pathOf({ clock, fruit, keeping }: JarState): SteepingPath {
+  const known = paths.get(clock)
+  if (known) return known
+  const { bodies, lagDays } = clock
+  const path = steepingPath({ start: bodies, tissue: fruit, keeping, lagDays })
+  paths.set(clock, path)
+  return path
+}
+
+/** The jar as it stands at another instant of its clock: what happened inside since its last move. */
 export function settledJar(jar: JarState, atMs: number): JarState {
   if (atMs === jar.atMs) return jar
-  const days = (atMs - jar.atMs) / msPerDay
-  return { ...jar, bodies: settle(jar.bodies, jar.fruit, days), atMs }
+  const { bodies, colourFraction } = pathOf(jar)((atMs - jar.clock.atMs) / msPerDay)
+  const kept = 1 - jar.clock.colourFraction
+  return { ...jar, bodies, colourFraction: 1 - kept * (1 - colourFraction), atMs }
 }
+
+/** The jar with its clock started anew: from here it steeps by what stands in it now. */
+export const restarted = (jar: JarState, lagDays: number): JarState => ({
+  ...jar,
+  clock: {
+    atMs: jar.atMs,
+    bodies: jar.bodies,
+    lagDays,
+    colourFraction: jar.colourFraction,
+  },
+})
 
 export function jarAt(cellar: CellarState, jarId: string, atMs: number): JarState | undefined {
   const jar = cellar.jars.get(jarId)
   return jar && settledJar(jar, atMs)
 }
 
-/** The effect with each jar's stage dated: from this move where it is new, else as it was. */
+/**
+ * The effect with each jar's stage dated, from this move where it is new, else as it was; and with
+ * its clock started anew where the move changed what steeps. What was poured in has to mix first.
+ */
 export function dated(cellar: CellarState, effect: Effect): Effect {
   if (!effect.jars) return effect
   const jars = new Map<string, JarState | null>()
-  for (const [id, jar] of effect.jars) {
-    const was = cellar.jars.get(id)
-    const isAsBefore = was && jar && was.batchId === jar.batchId && was.stage === jar.stage
-    jars.set(id, jar && { ...jar, stageSinceMs: isAsBefore ? was.stageSinceMs : jar.atMs })
-  }
+  for (const [id, jar] of effect.jars)
+    jars.set(id, jar && datedJar(cellar.jars.get(id), id, jar, effect))
   return { ...effect, jars }
+}
+
+function datedJar(was: JarState | undefined, id: string, jar: JarState, effect: Effect): JarState {
+  const isAsBefore = was && was.batchId === jar.batchId && was.stage === jar.stage
+  const isPouredInto = effect.transfers.some(({ to }) => to === jarPlace(id))
+  const steeping =
+    was && isUndisturbed(was, jar)
+      ? jar
+      : restarted(jar, isPouredInto ? mixingLagDays[jar.keeping.turned] : 0)
+  return { ...steeping, stageSinceMs: isAsBefore ? was.stageSinceMs : jar.atMs }
+}
+
+/** Only looked at, or told to be stirred: what stands in it is what its clock says. */
+function isUndisturbed(was: JarState, jar: JarState): boolean {
+  if (jar.clock !== was.clock) return true
+  if (jar.fruit !== was.fruit || jar.keeping !== was.keeping) return false
+  const { bodies } = settledJar(was, jar.atMs)
+  return (['free', 'held', 'bed'] as const).every((body) =>
+    matterKinds.every((kind) => bodies[body][kind] === jar.bodies[body][kind]),
+  )
 }
 
 /** Puts a move's effect into the working state. */

@@ -21,10 +21,13 @@ import {
   type Effect,
   type WorkingCellar,
 } from './cellar-state.ts'
+import type { Tuning } from './moves/context.ts'
 import { advance, batchesTouched } from './progress.ts'
 
 export interface FoldOptions {
   readonly fruitOf: (fruitId: string) => Fruit
+  /** For a replay of one batch only: how its fruit differs from the library's. */
+  readonly tuning?: Tuning
   /** Where to go on from; an empty cellar when left out. It is not changed. */
   readonly from?: CellarState
 }
@@ -57,9 +60,9 @@ export function fold(moves: readonly RecordedMove[], options: FoldOptions): Fold
 
 type Dated = Pick<Step, 'recorded' | 'atMs'>
 
-function take(cellar: WorkingCellar, { recorded, atMs }: Dated, { fruitOf }: FoldOptions) {
+function take(cellar: WorkingCellar, { recorded, atMs }: Dated, { fruitOf, tuning }: FoldOptions) {
   const { move } = recorded
-  const outcome = applyMove(cellar, move, { atMs, fruitOf })
+  const outcome = applyMove(cellar, move, { atMs, fruitOf, tuning })
   if (!outcome.ok) return outcome
   const effect = dated(cellar, outcome.effect)
   const own = batchIdOf(move)

@@ -3,7 +3,7 @@ import type { Matter } from '../../../shared/matter.ts'
 import type { JarContents, Liquid } from '../../../shared/schemas/cellar.ts'
 import { describeSolution } from '../solution/describe-solution.ts'
 import { liquidVolumeMl } from '../solution/liquid-volume.ts'
-import { restingLiquid } from '../steeping/settle.ts'
+import { restingLiquid } from '../steeping/bodies.ts'
 import type { JarState } from './cellar-state.ts'
 
 /** Skins, seeds and stones, mL/g: cell-wall matter is about 1.5 g/mL; engineering estimate. */
@@ -39,7 +39,9 @@ export function describeJar(jarId: string, jar: JarState): JarContents {
   const liquid = describeLiquid(free)
   // Raw fruit keeps its juice: only dead tissue mixes with what stands around it.
   const isRaw = jar.fruit?.cells === 'living'
-  const resting = isRaw ? undefined : describeLiquid(restingLiquid(jar.bodies))
+  const resting = isRaw
+    ? undefined
+    : describeLiquid(restingLiquid(jar.bodies, jar.keeping.temperatureC))
   const heldMl = liquidVolumeMl(held)
   const pulpMl = held.pulpG * pulpMlPerG
   const bedMl = bed.sugarG * crystalMlPerG

@@ -2,7 +2,6 @@
 import { allBatches, batchById, putBatch } from '../../cellar/batch-store.ts'
 import { allJars } from '../../cellar/jar-store.ts'
 import {
-  curveOf,
   densityOfSpirit,
   describeJar,
   fruitOf,
@@ -12,29 +11,14 @@ import {
   type CellarState,
   type Step,
 } from '../../engine/index.ts'
-import type { Batch, BatchYield, Caution, StageBand } from '../../../shared/schemas/cellar.ts'
-import { batchSummary, cautionsOf, interpretationOf, jarsOf, ledgerStep } from '../describe.ts'
+import type { BatchYield, Caution } from '../../../shared/schemas/cellar.ts'
+import { batchSummary, cautionsOf, jarsOf, ledgerStep } from '../describe.ts'
 import { instant } from '../lot-rows.ts'
-import { notFound, ServiceError } from '../service-error.ts'
+import { ServiceError } from '../service-error.ts'
+import { bandsOfBatch, batchOf } from '../one-batch.ts'
 import type { Session } from '../session.ts'
+import { curveHandlers } from './curves.ts'
 import { nowMs, type ChannelsOf, type Handlers } from './handler.ts'
-
-function batchOf(session: Session, id: string): Batch {
-  const batch = batchById(session.book, id)
-  if (!batch) throw notFound('batch', id)
-  return batch
-}
-
-function bands(session: Session, batchId: string): StageBand[] {
-  const found = session.ledger.folded.cellar.batches.get(batchId)?.bands ?? []
-  return found
-    .map(({ stage, fromMs }, index) => ({
-      stage,
-      from: instant(fromMs),
-      to: instant(found[index + 1]?.fromMs ?? Math.max(fromMs, nowMs(session))),
-    }))
-    .filter(({ from, to }) => from !== to)
-}
 
 /** Grams of ethanol in a millilitre at 20 °C: OIML R 22 at mass fraction 1. */
 const ethanolGPerMl = densityOfSpirit({ massFraction: 1, temperatureC: 20 }) / 1000
@@ -95,7 +79,7 @@ export const batchHandlers: Handlers<ChannelsOf<'batches'>> = {
     return {
       summary: batchSummary(cellar, batch, now),
       steps: own.map(ledgerStep),
-      bands: bands(session, batchId),
+      bands: bandsOfBatch(session, batchId),
       jarSpans: jarSpans(own, batchId, now).map((span) => ({
         jarId: span.jarId,
         batchId,
@@ -109,23 +93,5 @@ export const batchHandlers: Handlers<ChannelsOf<'batches'>> = {
       cautions: cautions(session, batchId),
     }
   },
-  'batches.curve': (session, { batchId, points }) => {
-    batchOf(session, batchId)
-    const own = stepsOf(session.ledger.folded.steps, batchId)
-    const curves = curveOf(own, batchId, nowMs(session), points)
-    return {
-      series: [...curves].map(([key, samples]) => ({
-        key,
-        points: samples.map(({ atMs, ...sample }) => ({ at: instant(atMs), ...sample })),
-      })),
-      bands: bands(session, batchId),
-      readings: own.flatMap((step) => {
-        const { move, id } = step.recorded
-        const interpretation = interpretationOf(step)
-        if (move.kind !== 'read' || !interpretation) return []
-        const isUsed = interpretation.doubts.length === 0 || move.isConfirmed === true
-        return [{ moveId: id, jarId: move.jarId, at: move.at, interpretation, isUsed }]
-      }),
-    }
-  },
+  ...curveHandlers,
 }

@@ -1,5 +1,12 @@
 import { describe, expect, it } from 'vitest'
-import { curveOf, jarSpans, nextStep, stepsOf, yieldOf } from '../../../main/engine/index.ts'
+import {
+  curveOf,
+  jarSpans,
+  nextStep,
+  sampleTimes,
+  stepsOf,
+  yieldOf,
+} from '../../../main/engine/index.ts'
 import { buyFruit, buySpirit, buySugar, dayAt, folded, type Deed } from './book-of-moves.ts'
 
 const batchId = 'batch'
@@ -66,7 +73,12 @@ describe('jarSpans', () => {
 })
 
 describe('curveOf', () => {
-  const curves = curveOf(own, batchId, at(60), 40)
+  const times = sampleTimes(
+    own.map((step) => step.atMs),
+    at(60),
+    40,
+  )
+  const curves = curveOf(own, batchId, times)
 
   it('has a line for the whole and one for each jar, with rising times', () => {
     expect([...curves.keys()].sort()).toEqual(['demijohn', 'first', 'jar', 'second', 'whole'])

@@ -2,8 +2,7 @@
 import { addMatter, massOf, noMatter, splitMatter, type Matter } from '../../../../shared/matter.ts'
 import type { Stage, Transfer } from '../../../../shared/schemas/cellar.ts'
 import { liquidVolumeMl } from '../../solution/liquid-volume.ts'
-import { emptyBodies } from '../../steeping/settle.ts'
-import { jarAt, jarPlace, type CellarState, type JarState } from '../cellar-state.ts'
+import { freshJar, jarAt, jarPlace, type CellarState, type JarState } from '../cellar-state.ts'
 import { killed } from '../fruit-charge.ts'
 import { freeVolumeMl, wholeVolumeMl } from '../jar-liquid.ts'
 import { nothingThere, notEnough, refused, shareOf, slackMl, type Refused } from '../refusal.ts'
@@ -35,16 +34,6 @@ export function receivingJar(
   if (jar && jar.batchId !== batchId) return taken(jarId, jar)
   return { ok: true, found: jar ?? freshJar(batchId, atMs, stage) }
 }
-
-export const freshJar = (batchId: string, atMs: number, stage: Stage): JarState => ({
-  batchId,
-  bodies: emptyBodies,
-  fruit: null,
-  stage,
-  stageSinceMs: atMs,
-  atMs,
-  strongestPctVol: 0,
-})
 
 const taken = (jarId: string, jar: JarState) =>
   refused({ code: 'jarTaken', place: jarPlace(jarId), batchId: jar.batchId })

@@ -1,6 +1,7 @@
-/** What is done to one jar without moving matter: stirring, reading, crushing, a remark. */
+/** What is done to one jar without moving matter: standing it warmer, stirring, reading, crushing. */
 import type { MoveOf } from '../../../../shared/schemas/moves.ts'
-import { jarPlace, type CellarState } from '../cellar-state.ts'
+import { msPerDay } from '../../../../shared/spans-of-time.ts'
+import { jarPlace, restarted, type CellarState } from '../cellar-state.ts'
 import { crushedFruit } from '../fruit-charge.ts'
 import { wholeVolumeMl } from '../jar-liquid.ts'
 import { allowed, nothingThere, refused, slackMl, type Outcome } from '../refusal.ts'
@@ -10,7 +11,22 @@ import { occupiedJar } from './jar-access.ts'
 export function stir(cellar: CellarState, move: MoveOf<'stir'>, { atMs }: MoveContext): Outcome {
   const jar = occupiedJar(cellar, move.jarId, move.batchId, atMs)
   if (!jar.ok) return jar
-  return allowed({ jars: new Map([[move.jarId, jar.found]]), transfers: [] })
+  // Stirring mixes what was poured in; once that has happened it changes nothing.
+  const { clock } = jar.found
+  const isMixed = atMs - clock.atMs >= 2 * clock.lagDays * msPerDay
+  const stirred = isMixed ? jar.found : restarted(jar.found, 0)
+  return allowed({ jars: new Map([[move.jarId, stirred]]), transfers: [] })
+}
+
+export function keep(cellar: CellarState, move: MoveOf<'keep'>, { atMs }: MoveContext): Outcome {
+  const jar = occupiedJar(cellar, move.jarId, move.batchId, atMs)
+  if (!jar.ok) return jar
+  const { keeping } = jar.found
+  const kept = {
+    temperatureC: move.temperatureC ?? keeping.temperatureC,
+    turned: move.turned ?? keeping.turned,
+  }
+  return allowed({ jars: new Map([[move.jarId, { ...jar.found, keeping: kept }]]), transfers: [] })
 }
 
 /** A reading never changes mass: what it means is worked out beside the ledger. */

@@ -2,7 +2,7 @@
 import { noMatter, splitMatter, type Matter } from '../../../../shared/matter.ts'
 import type { Stage, Transfer } from '../../../../shared/schemas/cellar.ts'
 import type { FilterMedium, MoveOf } from '../../../../shared/schemas/moves.ts'
-import { jarAt, jarPlace, type CellarState, type JarState } from '../cellar-state.ts'
+import { freshJar, jarAt, jarPlace, type CellarState, type JarState } from '../cellar-state.ts'
 import { killed } from '../fruit-charge.ts'
 import { freeVolumeMl } from '../jar-liquid.ts'
 import {
@@ -17,7 +17,6 @@ import {
 import type { MoveContext } from './context.ts'
 import {
   afterTaking,
-  freshJar,
   heldVolumeMl,
   occupiedJar,
   pourInto,
@@ -44,12 +43,16 @@ export function drawOff(
   })
 }
 
+/** Fruit that sugar has shrunk already still gives up a fifth when pressed; estimate. */
+const leastLeftByPressing = 0.8
+
 export function press(cellar: CellarState, move: MoveOf<'press'>, { atMs }: MoveContext): Outcome {
   const source = occupiedJar(cellar, move.fromJarId, move.batchId, atMs)
   if (!source.ok) return source
   const { fruit } = source.found
   if (!fruit) return refused({ code: 'noFruit', place: jarPlace(move.fromJarId) })
-  const squeezedMl = Math.max(0, heldVolumeMl(source.found) - fruit.pressedMl)
+  const heldMl = heldVolumeMl(source.found)
+  const squeezedMl = heldMl - Math.min(fruit.pressedMl, leastLeftByPressing * heldMl)
   const volumeMl = move.volumeMl ?? freeVolumeMl(source.found) + squeezedMl
   if (volumeMl < slackMl) return nothingThere(jarPlace(move.fromJarId))
   return passOn(cellar, move, atMs, source.found, volumeMl, {

@@ -1,6 +1,7 @@
 /** Buying, and what goes from the pantry into a jar: fruit, sugar, spirit, and water from the tap. */
 import {
   addMatter,
+  mapMatter,
   massOf,
   matterOf,
   scaleMatter,
@@ -8,6 +9,7 @@ import {
   subtractMatter,
   type Matter,
 } from '../../../../shared/matter.ts'
+import type { FruitTissue } from '../../../../shared/schemas/fruits.ts'
 import type { Goods } from '../../../../shared/schemas/goods.ts'
 import type { MoveOf } from '../../../../shared/schemas/moves.ts'
 import { densityOfSpirit } from '../../alcoholometry/density-of-spirit.ts'
@@ -15,6 +17,7 @@ import { massFractionOfStrength } from '../../alcoholometry/strength.ts'
 import { densityOfWater } from '../../solution/density-of-water.ts'
 import { liquidVolumeMl } from '../../solution/liquid-volume.ts'
 import { matterOfGoods } from '../../fruit/fruit-library.ts'
+import { fruitTissue } from '../../fruit/fruit-tissue.ts'
 import { addFruit, coveredAgain, killed, tissueOf } from '../fruit-charge.ts'
 import { jarPlace, lotPlace, type CellarState, type LotState } from '../cellar-state.ts'
 import {
@@ -28,7 +31,7 @@ import {
   type Outcome,
   type Refused,
 } from '../refusal.ts'
-import type { MoveContext } from './context.ts'
+import type { MoveContext, Tuning } from './context.ts'
 import { hasSpirit, heldVolumeMl, pourInto, receivingJar } from './jar-access.ts'
 
 export function buy(cellar: CellarState, move: MoveOf<'buy'>, { atMs }: MoveContext): Outcome {
@@ -63,7 +66,7 @@ function spiritMatter(volumeMl: number, strengthPctVol: number): Matter {
 export function charge(
   cellar: CellarState,
   move: MoveOf<'charge'>,
-  { atMs, fruitOf }: MoveContext,
+  { atMs, fruitOf, tuning }: MoveContext,
 ): Outcome {
   const taken = takeFromLot(cellar, move.lotId, 'fruit', move.massG)
   if (!taken.ok) return taken
@@ -87,7 +90,17 @@ export function charge(
   }
   const charged = subtractMatter(part, refuse)
   const isDrowned = hasSpirit(jar.found)
-  const tissue = tissueOf(fruitOf(goods.fruitId), move.cut, edibleG - fleshG, charged.waterG)
+  const facts = move.tissue ?? fruitTissue(fruitOf(goods.fruitId))
+  const tissue = tissueOf(
+    {
+      facts: tuning ? tunedFacts(facts, tuning) : facts,
+      cut: move.cut,
+      pieceScale: tuning?.pieceScale ?? 1,
+      pieceMm: move.pieceMm,
+      edibleG: edibleG - fleshG,
+    },
+    charged.waterG,
+  )
   const fruit = addFruit(jar.found.fruit, isDrowned ? killed(tissue) : tissue, {
     fruitId: goods.fruitId,
     massG: move.massG - refuseG,
@@ -102,7 +115,9 @@ export function charge(
           ...jar.found,
           fruit,
           stage,
-          bodies: { free, held: addMatter(held, charged), bed },
+          bodies: { free, held: addMatter(held, juicier(charged, tuning)), bed },
+          colourFraction:
+            (jar.found.colourFraction * (jar.found.fruit?.edibleG ?? 0)) / fruit.edibleG,
         },
       ],
     ]),
@@ -116,6 +131,19 @@ export function charge(
     stage,
   })
 }
+
+const tunedFacts = (facts: FruitTissue, { pace, hold }: Tuning): FruitTissue => ({
+  ...facts,
+  pace: pace * (facts.pace ?? 1),
+  drainedLPerKg: hold * facts.drainedLPerKg,
+  pressedLPerKg: hold * facts.pressedLPerKg,
+})
+
+/** The same fruit with more or less juice of the same composition. */
+const juicier = (charged: Matter, tuning: Tuning | undefined): Matter =>
+  tuning
+    ? mapMatter(charged, (g, kind) => (kind === 'pulpG' ? g : (1 + tuning.juice) * g))
+    : charged
 
 export function sugar(
   cellar: CellarState,

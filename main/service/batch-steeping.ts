@@ -1,0 +1,137 @@
+/** How a batch steeps by its maker's own readings: the fit, its bands, the curve and the forecast. */
+import {
+  bandsOf,
+  ensembleOf,
+  ethanolMl,
+  fitSteeping,
+  fruitTissue,
+  measuredHold,
+  noNews,
+  replayOf,
+  spreadOf,
+  stepsOf,
+  type Belief,
+  type CellarState,
+  type Ensemble,
+  type FitReading,
+  type Replay,
+  type SteepingFit,
+  type Step,
+} from '../engine/index.ts'
+import type { BatchFit } from '../../shared/schemas/steeping.ts'
+import type { MoveOf } from '../../shared/schemas/moves.ts'
+import { interpretationOf } from './describe.ts'
+import type { LedgerView } from './ledger-view.ts'
+import type { Session } from './session.ts'
+
+export interface BatchSteeping {
+  /** The ledger's own steps of this batch. */
+  readonly steps: readonly Step[]
+  readonly ensemble: Ensemble
+  /** Absent while no fruit was charged. */
+  readonly known?: { readonly told: Replay; readonly belief: Belief; readonly fit: BatchFit }
+  readonly residuals: SteepingFit['residuals']
+  readonly outliers: SteepingFit['outliers']
+}
+
+/** A fit belongs to one state of the ledger; it is worked out when first asked for. */
+const known = new WeakMap<LedgerView, Map<string, BatchSteeping>>()
+
+export function batchSteeping(session: Session, batchId: string): BatchSteeping {
+  const view = session.ledger
+  const ofView = known.get(view) ?? new Map<string, BatchSteeping>()
+  known.set(view, ofView)
+  const found = ofView.get(batchId) ?? work(session, batchId)
+  ofView.set(batchId, found)
+  return found
+}
+
+const noFit = {
+  unknowns: noNews,
+  residuals: new Map<string, number>(),
+  outliers: new Set<string>(),
+}
+
+/** Before any reading the three unknowns are independent, each with a spread of one. */
+const untold = [
+  [1, 0, 0],
+  [0, 1, 0],
+  [0, 0, 1],
+]
+
+function work(session: Session, batchId: string): BatchSteeping {
+  const { cellar, steps: all } = session.ledger.folded
+  const steps = stepsOf(all, batchId)
+  const charge = chargeOf(steps)
+  if (!charge) return { steps, ensemble: { middle: steps, outer: [] }, ...noFit }
+  const facts = charge.tissue ?? fruitTissue(session.fruits.fruitOf(fruitIdOf(charge, cellar)))
+  const spread = spreadOf(facts, charge.cut)
+  const told = replayOf(steps, cellar, batchId, session.fruits.fruitOf)
+  const readings = readingsThatCount(steps)
+  const { drainedLPerKg } = measuredHold(steps, batchId)
+  const measured = drainedLPerKg === undefined ? undefined : drainedLPerKg / facts.drainedLPerKg
+  const hasNews = readings.length > 0 || measured !== undefined
+  const fit = hasNews
+    ? fitSteeping({ replay: told, spread, readings, measuredHold: measured })
+    : { ...noFit, covariance: untold }
+  const belief = { spread, unknowns: fit.unknowns, covariance: fit.covariance }
+  return {
+    steps,
+    ensemble: ensembleOf(told, belief),
+    known: { told, belief, fit: fitReply(belief, readings.length, measured === undefined ? 0 : 1) },
+    residuals: fit.residuals,
+    outliers: fit.outliers,
+  }
+}
+
+function fitReply(belief: Belief, readingsUsed: number, volumesUsed: number): BatchFit {
+  const { spread, unknowns, covariance } = belief
+  const deviation = (index: number) => Math.sqrt(covariance[index]?.[index] ?? 1)
+  const after = bandsOf(spread, unknowns, [deviation(0), deviation(1), deviation(2)])
+  const before = bandsOf(spread, noNews, [1, 1, 1])
+  return {
+    readingsUsed,
+    volumesUsed,
+    ...after,
+    priorPace: before.pace,
+    priorHold: before.hold,
+    priorJuice: before.juice,
+  }
+}
+
+/** The charge that decides the batch's pace: its first. */
+const chargeOf = (steps: readonly Step[]): MoveOf<'charge'> | undefined =>
+  steps.map((step) => step.recorded.move).find((move) => move.kind === 'charge')
+
+function fruitIdOf(charge: MoveOf<'charge'>, cellar: CellarState): string {
+  const goods = cellar.lots.get(charge.lotId)?.goods
+  if (goods?.kind !== 'fruit') throw new Error(`lot ${charge.lotId} was charged and is no fruit`)
+  return goods.fruitId
+}
+
+/** Readings that are believed, of jars whose fruit has steeped in them or still does. */
+function readingsThatCount(steps: readonly Step[]): FitReading[] {
+  return steps.flatMap((step) => {
+    const { move, id } = step.recorded
+    const interpretation = interpretationOf(step)
+    if (move.kind !== 'read' || !interpretation) return []
+    const isUsed = interpretation.doubts.length === 0 || move.isConfirmed === true
+    return isUsed ? [{ moveId: id, jarId: move.jarId, interpretation }] : []
+  })
+}
+
+/** Price of a millilitre of pure ethanol in the spirit that was poured; undefined when not all is known. */
+export function priceOfEthanolMl(steps: readonly Step[], cellar: CellarState): number | undefined {
+  let paidMinor = 0
+  let pouredMl = 0
+  for (const { recorded, effect } of steps) {
+    const { move } = recorded
+    if (move.kind !== 'pourSpirit') continue
+    const lot = cellar.lots.get(move.lotId)
+    if (!lot || lot.priceMinor === undefined) return undefined
+    const ml = ethanolMl(effect.transfers[0]?.matter.ethanolG ?? 0)
+    paidMinor += (ml * lot.priceMinor) / ethanolMl(lot.bought.ethanolG)
+    pouredMl += ml
+  }
+  return pouredMl === 0 ? undefined : paidMinor / pouredMl
+}
