@@ -22,6 +22,12 @@ const ShelfScreen = lazy(async () => ({
 const CellarRoomScreen = lazy(async () => ({
   default: (await import('../screens/cellar-room/cellar-room-screen.tsx')).CellarRoomScreen,
 }))
+const FruitsScreen = lazy(async () => ({
+  default: (await import('../screens/fruits/fruits-screen.tsx')).FruitsScreen,
+}))
+const FruitScreen = lazy(async () => ({
+  default: (await import('../screens/fruits/fruit-screen.tsx')).FruitScreen,
+}))
 const SafekeepingScreen = lazy(async () => ({
   default: (await import('../screens/safekeeping/safekeeping-screen.tsx')).SafekeepingScreen,
 }))
@@ -49,6 +55,10 @@ export const Routes = () => (
       <Route path="/bench/:tool?">{({ tool }) => <BenchScreen toolId={tool} />}</Route>
       <Route path="/shelf" component={ShelfScreen} />
       <Route path="/cellar-room" component={CellarRoomScreen} />
+      <Route path="/fruits" component={FruitsScreen} />
+      <Route path="/fruits/:id">
+        {({ id }) => <FruitScreen key={id} fruitId={decodeURIComponent(id)} />}
+      </Route>
       <Route path="/safekeeping" component={SafekeepingScreen} />
       <Route component={NotFoundScreen} />
     </Switch>

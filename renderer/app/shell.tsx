@@ -19,6 +19,7 @@ const screens = [
   { path: '/season', name: 'season', isLater: true },
   { path: '/bench', name: 'bench' },
   { path: '/cellar-room', name: 'cellarRoom' },
+  { path: '/fruits', name: 'fruits' },
   { path: '/safekeeping', name: 'safekeeping' },
 ] as const
 

@@ -18,6 +18,7 @@ describe('Shell', () => {
       'Season',
       'Bench',
       'Jars & pantry',
+      'Fruit',
       'Safekeeping',
     ])
     expect(links[0]?.getAttribute('aria-current')).toBe('page')

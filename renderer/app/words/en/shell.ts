@@ -12,6 +12,7 @@ export const shell = {
     season: 'Season',
     bench: 'Bench',
     cellarRoom: 'Jars & pantry',
+    fruits: 'Fruit',
     safekeeping: 'Safekeeping',
   },
   demo: {

@@ -1,0 +1,19 @@
+/** What the maker's batches taught of a fruit, quantity by quantity. */
+import type { FruitLearned, Learned } from '../../../shared/schemas/fruits.ts'
+import type { FactUnit } from './facts.ts'
+
+export const learnedQuantities = ['drainedLPerKg', 'pressedLPerKg', 'yieldLPerKg', 'pace'] as const
+export type LearnedQuantity = (typeof learnedQuantities)[number]
+
+export interface LearnedLine {
+  readonly quantity: LearnedQuantity
+  readonly learned: Learned
+  readonly unit: FactUnit
+}
+
+export const learnedLines = (learned: FruitLearned | undefined): LearnedLine[] =>
+  learnedQuantities.flatMap((quantity) => {
+    const found = learned?.[quantity]
+    if (!found) return []
+    return [{ quantity, learned: found, unit: quantity === 'pace' ? 'times' : 'litresPerKg' }]
+  })

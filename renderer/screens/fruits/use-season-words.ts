@@ -1,0 +1,21 @@
+/** A season in words: "June to August, best in July". */
+import { useSettings } from '../../app/settings.tsx'
+import { useWords } from '../../app/words/use-words.ts'
+import { monthName, type Season } from './season-months.ts'
+
+export function useSeasonWords(): (season: Season | undefined) => string {
+  const t = useWords()
+  const { locale } = useSettings()
+  return (season) => {
+    if (!season) return t('fruits.season.allYear')
+    const { startMonth, endMonth, peakMonths } = season
+    const name = (month: number) => monthName(month, locale, 'long')
+    const months = t(startMonth === endMonth ? 'fruits.season.oneMonth' : 'fruits.season.months', {
+      from: name(startMonth),
+      to: name(endMonth),
+    })
+    if (peakMonths.length === 0) return months
+    const best = new Intl.ListFormat(locale).format(peakMonths.map(name))
+    return `${months}, ${t('fruits.season.peak', { months: best })}`
+  }
+}
