@@ -29,6 +29,7 @@ export {
   type JarState,
   type LotState,
 } from './ledger/cellar-state.ts'
+export { costsOf, type Costs } from './ledger/cost.ts'
 export { describeJar, describeLiquid } from './ledger/jar-liquid.ts'
 export { wholeMatter } from './ledger/moves/jar-access.ts'
 export { nextStep, type Next } from './ledger/next-step.ts'
