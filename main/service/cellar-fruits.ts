@@ -1,13 +1,11 @@
 /**
- * The fruits as this cellar reckons with them: the library's, the maker's copies in their place,
- * the maker's own kinds, and what their batches taught.
+ * The fruits as this cellar reckons with them: the library's, the maker's copies in their place and
+ * the maker's own kinds.
  */
 import { ownFruits } from '../cellar/fruit-store.ts'
 import type { Book } from '../cellar/open-book.ts'
-import { fruitLibrary, fruitOf as libraryFruitOf, learn, learnedTissue } from '../engine/index.ts'
-import type { Fruit, FruitLearned, FruitOrigin, FruitTissue } from '../../shared/schemas/fruits.ts'
-import type { LedgerView } from './ledger-view.ts'
-import type { Session } from './session.ts'
+import { fruitLibrary, fruitOf as libraryFruitOf } from '../engine/index.ts'
+import type { Fruit, FruitOrigin } from '../../shared/schemas/fruits.ts'
 
 export interface CellarFruits {
   /** By name. */
@@ -33,28 +31,3 @@ export function cellarFruits(book: Book): CellarFruits {
     origins: [...own].map(([fruitId, { origin }]) => ({ fruitId, origin })),
   }
 }
-
-interface Lessons {
-  readonly fruits: CellarFruits
-  readonly byFruit: ReadonlyMap<string, FruitLearned>
-}
-
-/** Learning reads the whole ledger: once for each ledger and each set of facts. */
-const lessons = new WeakMap<LedgerView, Lessons>()
-
-export function learnedOf(
-  { ledger, fruits }: Pick<Session, 'ledger' | 'fruits'>,
-  fruitId: string,
-): FruitLearned | undefined {
-  let found = lessons.get(ledger)
-  if (found?.fruits !== fruits) {
-    const byFruit = learn(ledger.folded, { fruitOf: fruits.fruitOf, paceOf: () => undefined })
-    found = { fruits, byFruit }
-    lessons.set(ledger, found)
-  }
-  return found.byFruit.get(fruitId)
-}
-
-/** What a charge recorded now keeps: later edits and lessons never change it. */
-export const tissueFor = (session: Session, fruitId: string): FruitTissue =>
-  learnedTissue(session.fruits.fruitOf(fruitId), learnedOf(session, fruitId))

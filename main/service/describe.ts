@@ -17,7 +17,6 @@ import {
   describeJar,
   describeLiquid,
   flammablePctVol,
-  fruitOf,
   interpretReading,
   jarCautions,
   liquidVolumeMl,
@@ -32,7 +31,9 @@ import {
   type Next,
   type Step,
 } from '../engine/index.ts'
+import type { CellarFruits } from './cellar-fruits.ts'
 import { instant } from './lot-rows.ts'
+import type { Session } from './session.ts'
 
 export function pantryLot(id: string, lot: LotState): PantryLot {
   const isSpirit = lot.goods.kind === 'spirit'
@@ -72,7 +73,12 @@ export function jarsOf(cellar: CellarState, batchId: string, nowMs: number) {
   return jars
 }
 
-export function batchSummary(cellar: CellarState, batch: Batch, nowMs: number): BatchSummary {
+export function batchSummary(
+  { ledger, fruits }: Pick<Session, 'ledger' | 'fruits'>,
+  batch: Batch,
+  nowMs: number,
+): BatchSummary {
+  const { cellar } = ledger.folded
   const progress = cellar.batches.get(batch.id)
   const jars = jarsOf(cellar, batch.id, nowMs)
   const bottles = [...cellar.bottles].filter(([, lot]) => lot.batchId === batch.id)
@@ -86,7 +92,7 @@ export function batchSummary(cellar: CellarState, batch: Batch, nowMs: number): 
     stage,
     sinceMs: progress?.bands.at(-1)?.fromMs ?? nowMs,
     jars,
-    fruits: fruitIds.map(fruitOf),
+    fruits: fruitIds.map(fruits.fruitOf),
   })
   return {
     batch,
@@ -145,12 +151,18 @@ export function interpretationOf({
   })
 }
 
+/** What a caution is judged by, beside the jar itself. */
+export interface Known {
+  readonly jars: readonly Jar[]
+  readonly fruits: CellarFruits
+}
+
 /** What should be seen about the jars of these steps, as they stand right after. */
-export function cautionsAfter(steps: readonly Step[], jars: readonly Jar[]): Caution[] {
+export function cautionsAfter(steps: readonly Step[], known: Known): Caution[] {
   const cautions = new Map<string, Caution>()
   for (const { recorded, effect, atMs } of steps) {
     for (const [jarId, jar] of effect.jars ?? [])
-      for (const caution of jar ? cautionsOf(jarId, jar, jars, atMs) : [])
+      for (const caution of jar ? cautionsOf(jarId, jar, known, atMs) : [])
         cautions.set(`${caution.code} ${jarId}`, caution)
     const spirit = strongSpirit(recorded.move, effect)
     if (spirit) cautions.set('strongSpirit', spirit)
@@ -175,9 +187,9 @@ function strongSpirit(move: Move, { transfers }: Effect): Caution | undefined {
 export function cautionsOf(
   jarId: string,
   jar: JarState,
-  jars: readonly Jar[],
+  { jars, fruits }: Known,
   nowMs: number,
 ): Caution[] {
   const capacityMl = jars.find(({ id }) => id === jarId)?.capacityMl ?? Number.POSITIVE_INFINITY
-  return jarCautions({ jarId, jar, capacityMl, nowMs, fruitOf })
+  return jarCautions({ jarId, jar, capacityMl, nowMs, fruitOf: fruits.fruitOf })
 }

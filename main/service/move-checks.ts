@@ -1,13 +1,13 @@
 /** What a move must satisfy before the ledger looks at it, and how its refusal is told. */
 import { allBatches } from '../cellar/batch-store.ts'
 import { allJars } from '../cellar/jar-store.ts'
-import { fruitLibrary, sweetenerComposition, batchIdOf } from '../engine/index.ts'
+import { sweetenerComposition, batchIdOf } from '../engine/index.ts'
 import type { Refusal } from '../../shared/schemas/errors.ts'
 import type { Move } from '../../shared/schemas/moves.ts'
+import { tissueFor } from './learned-fruit.ts'
 import type { LedgerView } from './ledger-view.ts'
 import { instant } from './lot-rows.ts'
 import { notFound, ServiceError } from './service-error.ts'
-import { tissueFor } from './cellar-fruits.ts'
 import { nowMs } from './handlers/handler.ts'
 import type { Session } from './session.ts'
 
@@ -79,7 +79,7 @@ function completed(session: Session, move: Move, together: readonly Move[]): Mov
       return { ...move, goods: { ...goods, composition } }
     }
     case 'fruit': {
-      const fruit = fruitLibrary.get(goods.fruitId)
+      const fruit = session.fruits.find(goods.fruitId)
       if (!fruit) throw notFound('fruit', goods.fruitId)
       return { ...move, goods: { ...goods, composition: goods.composition ?? fruit.composition } }
     }

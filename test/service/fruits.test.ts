@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest'
 import { fruitLibrary, fruitOf } from '../../main/engine/index.ts'
 import { createService } from '../../main/service/create-service.ts'
 import type { Fruit } from '../../shared/schemas/fruits.ts'
+import type { Move } from '../../shared/schemas/moves.ts'
 import { trial, withPantry, type Trial } from './with-service.ts'
 
 const damson = fruitOf('damson')
@@ -173,6 +174,111 @@ describe('fruits.reset', () => {
     await t.ask('moves.undo', { key: 'u' })
     expect(await t.refusal('fruits.reset', { fruitId: 'medlar' })).toMatchObject(stillInUse)
     expect((await page(t, 'medlar')).isUsed).toBe(true)
+    t.service.close()
+  })
+})
+
+describe('a charge', () => {
+  const charge = (lotId: string, at: string): Move => ({
+    at,
+    kind: 'charge',
+    batchId: 'damson',
+    jarId: 'north',
+    lotId,
+    massG: 500,
+    cut: 'frozen',
+  })
+  const tissues = async (t: Trial) => {
+    const { steps } = await t.ask('batches.page', { batchId: 'damson' })
+    return steps.flatMap(({ recorded: { move } }) => (move.kind === 'charge' ? [move.tissue] : []))
+  }
+
+  it('keeps what the fruit’s facts were on the day, whatever is edited later', async () => {
+    const t = await trial()
+    await withPantry(t)
+    await t.ask('moves.record', { key: 'a', moves: [charge('damsons', '2026-09-01T09:00:00Z')] })
+    await t.ask('fruits.keep', dryDamson)
+    const heldBefore = await t.ask('jars.list', {})
+    await t.ask('moves.record', { key: 'b', moves: [charge('damsons', '2026-09-01T10:00:00Z')] })
+    expect((await tissues(t)).map((tissue) => tissue?.drainedLPerKg)).toEqual([0.65, 0.55])
+    await t.ask('fruits.reset', { fruitId: 'damson' })
+    await t.ask('moves.undo', { key: 'u' })
+    expect(await t.ask('jars.list', {})).toEqual(heldBefore)
+    t.service.close()
+  })
+
+  it('of an own fruit is described, warned of and folded like any other', async () => {
+    const t = await trial()
+    await withPantry(t)
+    await t.ask('fruits.keep', { ...medlar, hazards: ['Blet them first.'] })
+    await t.ask('moves.record', {
+      key: 'a',
+      moves: [
+        {
+          at: '2026-09-02T08:00:00Z',
+          kind: 'buy',
+          lotId: 'medlars',
+          goods: { kind: 'fruit', fruitId: 'medlar' },
+          massG: 2000,
+        },
+        charge('medlars', '2026-09-02T09:00:00Z'),
+      ],
+    })
+    const { summary, cautions } = await t.ask('batches.page', { batchId: 'damson' })
+    expect(summary.fruitIds).toEqual(['medlar'])
+    expect(cautions).toContainEqual(
+      expect.objectContaining({ code: 'fruitHazard', fruitId: 'medlar' }),
+    )
+    expect(await t.ask('cellar.check', {})).toMatchObject({ refusedMoves: [], lotsDiffering: [] })
+    t.service.close()
+  })
+
+  it('is reckoned with what measured batches taught, shrunk to the facts', async () => {
+    const t = await trial()
+    await withPantry(t)
+    await t.ask('moves.record', {
+      key: 'a',
+      moves: [
+        charge('damsons', '2026-09-01T09:00:00Z'),
+        {
+          at: '2026-09-01T10:00:00Z',
+          kind: 'pourSpirit',
+          batchId: 'damson',
+          jarId: 'north',
+          lotId: 'spirit',
+          volumeMl: 500,
+        },
+      ],
+    })
+    const [jar] = await t.ask('jars.list', {})
+    const { liquid, heldMl = 0 } = jar?.contents ?? {}
+    // Frozen damsons rest after months: what does not pour stays, here 0.5 L/kg of 450 g edible.
+    await t.ask('moves.record', {
+      key: 'b',
+      moves: [
+        {
+          at: '2026-11-19T10:00:00Z',
+          kind: 'drawOff',
+          batchId: 'damson',
+          fromJarId: 'north',
+          toJarId: 'demijohn',
+          volumeMl: (liquid?.volumeMl ?? 0) + heldMl - 225,
+        },
+        {
+          at: '2026-11-19T11:00:00Z',
+          kind: 'discard',
+          from: { jarId: 'north', part: 'pulp' },
+        },
+      ],
+    })
+    const { learned } = await page(t, 'damson')
+    expect(learned?.drainedLPerKg?.own).toBeCloseTo(0.5, 2)
+    expect(learned?.drainedLPerKg).toMatchObject({ library: 0.65, batchIds: ['damson'] })
+    expect(learned?.pace).toBeUndefined()
+    await t.ask('moves.record', { key: 'c', moves: [charge('damsons', '2026-11-19T12:00:00Z')] })
+    const stamped = (await tissues(t)).at(-1)
+    expect(stamped?.drainedLPerKg).toBe(learned?.drainedLPerKg?.blended)
+    expect(stamped?.drainedLPerKg).toBeCloseTo((0.5 + 2 * 0.65) / 3, 2)
     t.service.close()
   })
 })

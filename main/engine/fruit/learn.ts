@@ -4,22 +4,20 @@
  * Method: batches with one kind of fruit each give one value; the mean of n of them is shrunk to
  * what the fruit's facts say as if those were two batches more, (n mean + 2 facts) / (n + 2) (craft
  * reference, yields and retention; the two are an estimate). Pace is a ratio and blends on logs.
- * In: the folded ledger, the facts of each fruit, and the pace that the readings of a batch fit.
- * Out: by fruit, own mean, facts, blend, and the batches behind it: litres per kg of edible fruit,
- * times faster than the kinetic class.
+ * In: the folded ledger, the fruit's facts, and the pace that the readings of a batch fit.
+ * Out: own mean, facts, blend, and the batches behind it: litres per kg of edible fruit, times
+ * faster than the kinetic class.
  * Leaves out: batches of several fruits; yields of what was married across batches, and of flowers,
  * peel and spices, whose litres follow from the spirit and not from them.
  */
 import type { Fruit, FruitLearned, Learned } from '../../../shared/schemas/fruits.ts'
 import { yieldOf } from '../ledger/batch-story.ts'
-import type { CellarState } from '../ledger/cellar-state.ts'
+import type { BatchProgress, CellarState } from '../ledger/cellar-state.ts'
 import type { Folded, Step } from '../ledger/fold.ts'
 import { measuredHold } from './measured-hold.ts'
 import { usualYieldLPerKg } from './usual-yield.ts'
 
 export interface LearnOptions {
-  /** The facts to shrink to. */
-  readonly fruitOf: (fruitId: string) => Fruit
   /** How many times faster than its kinetic class the readings say; undefined where too few. */
   readonly paceOf: (batchId: string) => number | undefined
 }
@@ -36,38 +34,44 @@ type Quantity = Exclude<keyof Lesson, 'batchId'>
 
 const factsCountAs = 2
 
+/** Undefined while no batch has anything to say of it. */
 export function learn(
   { cellar, steps }: Pick<Folded, 'cellar' | 'steps'>,
-  { fruitOf, paceOf }: LearnOptions,
-): ReadonlyMap<string, FruitLearned> {
-  const stepsByBatch = new Map<string, Step[]>()
-  for (const step of steps)
-    for (const batchId of step.batchIds) {
-      const own = stepsByBatch.get(batchId)
-      if (own) own.push(step)
-      else stepsByBatch.set(batchId, [step])
-    }
-
-  const lessons = new Map<string, Lesson[]>()
-  for (const [batchId, own] of stepsByBatch) {
-    const [fruitId, ...others] = cellar.batches.get(batchId)?.fruitIds ?? []
-    if (fruitId === undefined || others.length > 0) continue
-    const yieldLPerKg = finishedLPerKg(own, cellar, batchId, fruitOf(fruitId))
+  fruit: Fruit,
+  { paceOf }: LearnOptions,
+): FruitLearned | undefined {
+  const stepsByBatch = stepsOfBatches(steps, (batchId) =>
+    isOfOneFruit(cellar.batches.get(batchId), fruit.id),
+  )
+  const lessons = [...stepsByBatch].map(([batchId, own]): Lesson => {
+    const yieldLPerKg = finishedLPerKg(own, cellar, batchId, fruit)
     const pace = paceOf(batchId)
-    const lesson = {
+    return {
       batchId,
       ...measuredHold(own, batchId),
       ...(yieldLPerKg !== undefined && { yieldLPerKg }),
       ...(pace !== undefined && { pace }),
     }
-    lessons.set(fruitId, [...(lessons.get(fruitId) ?? []), lesson])
-  }
-  return new Map(
-    [...lessons].flatMap(([fruitId, own]) => {
-      const learned = learnedOf(fruitOf(fruitId), own)
-      return Object.keys(learned).length > 1 ? [[fruitId, learned] as const] : []
-    }),
-  )
+  })
+  const learned = learnedOf(fruit, lessons)
+  return Object.keys(learned).length > 1 ? learned : undefined
+}
+
+const isOfOneFruit = (batch: BatchProgress | undefined, fruitId: string) =>
+  batch?.fruitIds.length === 1 && batch.fruitIds[0] === fruitId
+
+function stepsOfBatches(
+  steps: readonly Step[],
+  isWanted: (batchId: string) => boolean,
+): Map<string, Step[]> {
+  const found = new Map<string, Step[]>()
+  for (const step of steps)
+    for (const batchId of step.batchIds) {
+      const own = found.get(batchId)
+      if (own) own.push(step)
+      else if (isWanted(batchId)) found.set(batchId, [step])
+    }
+  return found
 }
 
 function learnedOf(fruit: Fruit, lessons: readonly Lesson[]): FruitLearned {

@@ -4,7 +4,6 @@ import { allJars } from '../../cellar/jar-store.ts'
 import {
   densityOfSpirit,
   describeJar,
-  fruitOf,
   jarSpans,
   stepsOf,
   yieldOf,
@@ -39,21 +38,20 @@ function batchYield(own: readonly Step[], cellar: CellarState, batchId: string):
 function cautions(session: Session, batchId: string): Caution[] {
   const now = nowMs(session)
   const jars = allJars(session.book)
+  const { fruits } = session
   const { cellar } = session.ledger.folded
   const ofJars = [...jarsOf(cellar, batchId, now)].flatMap(([id, jar]) =>
-    cautionsOf(id, jar, jars, now),
+    cautionsOf(id, jar, { jars, fruits }, now),
   )
   const ofFruit = (cellar.batches.get(batchId)?.fruitIds ?? [])
-    .filter((fruitId) => fruitOf(fruitId).hazards.length > 0)
+    .filter((fruitId) => fruits.fruitOf(fruitId).hazards.length > 0)
     .map((fruitId): Caution => ({ code: 'fruitHazard', severity: 'note', batchId, fruitId }))
   return [...ofJars, ...ofFruit]
 }
 
 export const batchHandlers: Handlers<ChannelsOf<'batches'>> = {
   'batches.list': (session) =>
-    allBatches(session.book).map((batch) =>
-      batchSummary(session.ledger.folded.cellar, batch, nowMs(session)),
-    ),
+    allBatches(session.book).map((batch) => batchSummary(session, batch, nowMs(session))),
   'batches.open': ({ book }, batch) => {
     if (batchById(book, batch.id))
       throw new ServiceError('alreadyThere', `batch ${batch.id} exists`, { id: batch.id })
@@ -77,7 +75,7 @@ export const batchHandlers: Handlers<ChannelsOf<'batches'>> = {
     const own = stepsOf(steps, batchId)
     const now = nowMs(session)
     return {
-      summary: batchSummary(cellar, batch, now),
+      summary: batchSummary(session, batch, now),
       steps: own.map(ledgerStep),
       bands: bandsOfBatch(session, batchId),
       jarSpans: jarSpans(own, batchId, now).map((span) => ({

@@ -2,7 +2,7 @@
 import { isFruitBought, putFruit, removeFruit } from '../../cellar/fruit-store.ts'
 import { explainSource, fruitLibrary, keptFruit } from '../../engine/index.ts'
 import type { Fruit, FruitPage, Range } from '../../../shared/schemas/fruits.ts'
-import { learnedOf } from '../cellar-fruits.ts'
+import { learnedOf } from '../learned-fruit.ts'
 import { notFound, ServiceError } from '../service-error.ts'
 import type { Session } from '../session.ts'
 import type { ChannelsOf, Handlers } from './handler.ts'

@@ -34,9 +34,11 @@ function newlyRecorded(session: Session, moves: readonly Move[], groupId: string
 
 type Recorded = Answer<'moves.record'>
 
+const known = ({ book, fruits }: Session) => ({ jars: allJars(book), fruits })
+
 function recordedReply(session: Session, groupId: string, moveIds: string[]): Recorded {
   const steps = stepsOfMoves(session.ledger, new Set(moveIds))
-  return { groupId, moveIds, warnings: cautionsAfter(steps, allJars(session.book)) }
+  return { groupId, moveIds, warnings: cautionsAfter(steps, known(session)) }
 }
 
 /** What an earlier request with the same key came to. */
@@ -54,7 +56,7 @@ function preview(
   return {
     ...judged(session.ledger, view, asked),
     steps: steps.map(ledgerStep),
-    warnings: cautionsAfter(steps, allJars(session.book)),
+    warnings: cautionsAfter(steps, known(session)),
   }
 }
 

@@ -9,13 +9,14 @@ export const todayHandlers: Handlers<ChannelsOf<'today'>> = {
   'today.list': (session) => {
     const now = nowMs(session)
     const jars = allJars(session.book)
+    const { fruits } = session
     const { cellar } = session.ledger.folded
     return {
       batches: allBatches(session.book)
-        .map((batch) => batchSummary(cellar, batch, now))
+        .map((batch) => batchSummary(session, batch, now))
         .filter(({ stage }) => stage !== 'finished'),
       cautions: [...cellar.jars].flatMap(([id, jar]) =>
-        cautionsOf(id, settledJar(jar, Math.max(now, jar.atMs)), jars, now),
+        cautionsOf(id, settledJar(jar, Math.max(now, jar.atMs)), { jars, fruits }, now),
       ),
     }
   },

@@ -4,8 +4,7 @@ import type { Fruit, Range } from '../../../shared/schemas/fruits.ts'
 export const factGroups = ['steeping', 'liquid', 'composition'] as const
 export type FactGroup = (typeof factGroups)[number]
 
-export type FactUnit =
-  'pct' | 'litresPerKg' | 'kgPerLitre' | 'weeks' | 'months' | 'years' | 'times' | 'mm'
+export type FactUnit = 'pct' | 'litresPerKg' | 'kgPerLitre' | 'weeks' | 'months' | 'years' | 'times'
 
 /** What has a unit that makers choose is shown as the quantity it is. */
 export type FactQuantity = 'strength' | 'sugar'

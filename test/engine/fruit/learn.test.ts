@@ -71,9 +71,7 @@ const bottle = (id: string, count: number): Deed => ({
 
 const noPace = () => undefined
 const taught = (...days: readonly Day[][]) =>
-  learn(folded(days.flat().sort(([a], [b]) => a - b)), { fruitOf, paceOf: noPace }).get(
-    'sour_cherry',
-  )
+  learn(folded(days.flat().sort(([a], [b]) => a - b)), fruitOf('sour_cherry'), { paceOf: noPace })
 
 /** All the liquid of the jar after sixty days, in and out of the fruit. */
 function wholeAfterSixtyDaysMl(): number {
@@ -191,9 +189,11 @@ describe('learn', () => {
 
   it('blends paces on logs: four times faster once, against one, is 4^(1/3)', () => {
     const book = folded(batch('a'))
-    const learned = learn(book, { fruitOf, paceOf: (id) => (id === 'a' ? 4 : undefined) })
-    expect(learned.get('sour_cherry')?.pace?.own).toBeCloseTo(4, 12)
-    expect(learned.get('sour_cherry')?.pace?.blended).toBeCloseTo(4 ** (1 / 3), 12)
+    const learned = learn(book, fruitOf('sour_cherry'), {
+      paceOf: (id) => (id === 'a' ? 4 : undefined),
+    })
+    expect(learned?.pace?.own).toBeCloseTo(4, 12)
+    expect(learned?.pace?.blended).toBeCloseTo(4 ** (1 / 3), 12)
   })
 
   it('gives what later charges are reckoned with', () => {

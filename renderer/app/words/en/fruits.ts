@@ -89,7 +89,6 @@ const unit = {
   months: 'months',
   years: 'years',
   times: '×',
-  mm: 'mm',
 } as const satisfies Record<FactUnit, string>
 
 const learned = {
