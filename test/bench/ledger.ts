@@ -104,11 +104,7 @@ export function run(): void {
   const next = timed(2000, () => fold(one, { fruitOf, from: whole.value.cellar }))
   const steps = stepsOf(whole.value.steps, 'batch250')
   const last = steps.at(-1)?.atMs ?? 0
-  const times = sampleTimes(
-    steps.map((step) => step.atMs),
-    last,
-    300,
-  )
+  const times = sampleTimes(steps, last, 300)
   const curve = timed(20, () => curveOf(steps, 'batch250', times))
   const jar = steps
     .flatMap((step) => [...(step.effect.jars?.values() ?? [])])

@@ -3,7 +3,7 @@ import { addMatter, noMatter, type Matter } from '../../../shared/matter.ts'
 import { msPerHour } from '../../../shared/spans-of-time.ts'
 import type { CurveValues } from '../../../shared/schemas/steeping.ts'
 import { densityOfSpirit } from '../alcoholometry/density-of-spirit.ts'
-import { matterInBottles, settledJar, type BottleState, type JarState } from './cellar-state.ts'
+import { bodiesAt, matterInBottles, type BottleState, type JarState } from './cellar-state.ts'
 import type { Step } from './fold.ts'
 import { describeLiquid } from './jar-liquid.ts'
 
@@ -66,7 +66,7 @@ export function curveOf(
     let whole = bottled
     let heldEthanolG = 0
     for (const [jarId, jar] of jars) {
-      const { free, held } = settledJar(jar, atMs).bodies
+      const { free, held } = bodiesAt(jar, atMs)
       add(jarId, atMs, free, held.ethanolG)
       whole = addMatter(whole, free)
       heldEthanolG += held.ethanolG
@@ -76,18 +76,25 @@ export function curveOf(
   return curves
 }
 
+/** Looking into a jar starts nothing. */
+const changesLiquid = ({ recorded }: Step): boolean =>
+  recorded.move.kind !== 'read' && recorded.move.kind !== 'remark'
+
 /**
- * Instants to look at: a millisecond before each move and at it, then ever wider apart after it,
- * because a jar changes fastest right after a move; and an even grid over the whole.
+ * Instants to look at: a millisecond before each move that changed something and at it, then ever
+ * wider apart after it, because a jar changes fastest right after a move; and an even grid over the
+ * whole. `wider` is how many times as far from the move each is as the one before.
  */
 export function sampleTimes(
-  moveTimes: readonly number[],
+  steps: readonly Step[],
   untilMs: number,
   points: number,
+  wider = 2,
 ): number[] {
-  const first = moveTimes[0]
+  const first = steps[0]?.atMs
   if (first === undefined) return []
-  const last = Math.max(untilMs, moveTimes.at(-1) as number)
+  const moveTimes = [...new Set(steps.filter(changesLiquid).map((step) => step.atMs))]
+  const last = Math.max(untilMs, steps.at(-1)?.atMs ?? first)
   const times = new Set<number>([first, last])
   for (let i = 1; i < points - 1; i += 1)
     times.add(Math.round(first + ((last - first) * i) / (points - 1)))
@@ -95,7 +102,7 @@ export function sampleTimes(
     times.add(atMs)
     if (atMs > first) times.add(atMs - 1)
     const until = moveTimes[index + 1] ?? last
-    for (let hours = 2; hours <= 24 * 32; hours *= 2) {
+    for (let hours = 2; hours <= 24 * 32; hours *= wider) {
       const then = atMs + hours * msPerHour
       if (then < until) times.add(then)
     }

@@ -191,6 +191,10 @@ export function settledJar(jar: JarState, atMs: number): JarState {
   return { ...jar, bodies, colourFraction: 1 - kept * (1 - colourFraction), atMs }
 }
 
+/** Its bodies alone, for those who ask for many instants. */
+export const bodiesAt = (jar: JarState, atMs: number): Bodies =>
+  atMs === jar.atMs ? jar.bodies : pathOf(jar)((atMs - jar.clock.atMs) / msPerDay).bodies
+
 /** The jar with its clock started anew: from here it steeps by what stands in it now. */
 export const restarted = (jar: JarState, lagDays: number): JarState => ({
   ...jar,

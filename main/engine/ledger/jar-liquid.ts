@@ -17,8 +17,11 @@ const leastMl = 0.01
 
 /** A liquid's volume, strength, sugar and acid at 20 °C; undefined where there is none. */
 export function describeLiquid(matter: Matter): Liquid | undefined {
-  if (matter.ethanolG + matter.waterG <= 0 || liquidVolumeMl(matter) < leastMl) return undefined
+  const { ethanolG, waterG, sugarG } = matter
+  // No liquid here is lighter than ethanol: less than this weighs less than the least volume.
+  if (ethanolG + waterG <= 0 || ethanolG + waterG + sugarG < 0.78 * leastMl) return undefined
   const { volumeMl, strengthPctVol, sugarGPerL, densityKgPerM3 } = describeSolution(matter)
+  if (volumeMl < leastMl) return undefined
   return {
     volumeMl,
     strengthPctVol,

@@ -67,7 +67,8 @@ const quantities = [
 ] as const satisfies readonly (keyof CurveValues)[]
 
 /** How many instants the band is worked out at, apart from the moves'. */
-const bandPoints = 60
+const bandPoints = 40
+const bandWider = 4
 
 export function bandedCurve(
   ensemble: Ensemble,
@@ -75,9 +76,8 @@ export function bandedCurve(
   untilMs: number,
   points: number,
 ): Map<string, BandedSample[]> {
-  const moveTimes = ensemble.middle.map((step) => step.atMs)
-  const middle = curveOf(ensemble.middle, batchId, sampleTimes(moveTimes, untilMs, points))
-  const bandTimes = sampleTimes(moveTimes, untilMs, bandPoints)
+  const middle = curveOf(ensemble.middle, batchId, sampleTimes(ensemble.middle, untilMs, points))
+  const bandTimes = sampleTimes(ensemble.middle, untilMs, bandPoints, bandWider)
   const coarse = curveOf(ensemble.middle, batchId, bandTimes)
   const outer = ensemble.outer.map((pair) =>
     pair.map((steps) => byTime(curveOf(steps, batchId, bandTimes))),
@@ -143,13 +143,31 @@ function withBand(samples: readonly CurveSample[], known: readonly Deviation[]):
     if (!after || !before) return sample
     const gapMs = after.atMs - before.atMs
     const share = gapMs === 0 ? 0 : (sample.atMs - before.atMs) / gapMs
-    const between = (side: 'down' | 'up', q: keyof CurveValues) =>
-      before[side][q] + share * (after[side][q] - before[side][q])
     return {
       ...sample,
-      // Deviations are never negative, but no liquid has less than nothing in it.
-      low: eachQuantity((q) => Math.max(0, sample[q] - between('down', q))),
-      high: eachQuantity((q) => sample[q] + between('up', q)),
+      low: shifted(sample, before.down, after.down, share, -1),
+      high: shifted(sample, before.up, after.up, share, 1),
     }
   })
+}
+
+/** A sample moved up or down by what lies between two deviations; no liquid has less than nothing. */
+function shifted(
+  sample: CurveValues,
+  a: CurveValues,
+  b: CurveValues,
+  share: number,
+  sign: 1 | -1,
+): CurveValues {
+  const by = (from: number, to: number) => sign * (from + share * (to - from))
+  return {
+    strengthPctVol: Math.max(0, sample.strengthPctVol + by(a.strengthPctVol, b.strengthPctVol)),
+    sugarGPerL: Math.max(0, sample.sugarGPerL + by(a.sugarGPerL, b.sugarGPerL)),
+    acidGPerL: Math.max(0, sample.acidGPerL + by(a.acidGPerL, b.acidGPerL)),
+    volumeMl: Math.max(0, sample.volumeMl + by(a.volumeMl, b.volumeMl)),
+    ethanolInFruitMl: Math.max(
+      0,
+      sample.ethanolInFruitMl + by(a.ethanolInFruitMl, b.ethanolInFruitMl),
+    ),
+  }
 }

@@ -18,10 +18,7 @@ export function uptakeRoot(shape: PieceShape, alpha: number, n: number): number 
         alpha === Infinity ? Math.cos(q) : Math.sin(q) + alpha * q * Math.cos(q),
       )
     case 'cylinder':
-      // alpha q J0(q) + 2 J1(q) = 0
-      return rootBetween((n - 0.25) * Math.PI, (n + 0.25) * Math.PI, (q) =>
-        alpha === Infinity ? bessel(0, q) : alpha * q * bessel(0, q) + 2 * bessel(1, q),
-      )
+      return cylinderRoot(alpha, n)
     case 'sphere':
       // tan q = 3 q / (3 + alpha q²)
       if (alpha === Infinity) return n * Math.PI
@@ -31,6 +28,24 @@ export function uptakeRoot(shape: PieceShape, alpha: number, n: number): number 
         (q) => (3 + alpha * q * q) * Math.sin(q) - 3 * q * Math.cos(q),
       )
   }
+}
+
+/** alpha q J0(q) + 2 J1(q) = 0, both functions known together with their slopes: Newton's steps. */
+function cylinderRoot(alpha: number, n: number): number {
+  const [low, high] = [(n - 0.25) * Math.PI, (n + 0.25) * Math.PI]
+  // Divided by alpha, so that endless liquid is no special case.
+  const share = 2 / alpha
+  // Between the limits for endless liquid and for none, nearer to either as alpha says.
+  let q = (n - 0.25 + 0.5 / (1 + (alpha * high) / 2)) * Math.PI
+  for (let step = 0; step < 20; step += 1) {
+    const [j0, j1] = [bessel(0, q), bessel(1, q)]
+    const slope = j0 - q * j1 + share * (j0 - j1 / q)
+    const next = q - (q * j0 + share * j1) / slope
+    if (!(next > low && next < high)) break
+    if (Math.abs(next - q) < 1e-12 * high) return next
+    q = next
+  }
+  return rootBetween(low, high, (x) => x * bessel(0, x) + share * bessel(1, x))
 }
 
 /** Weight of the term of root q. */

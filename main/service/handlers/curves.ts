@@ -88,11 +88,7 @@ function whatIfReply(
       ? handledFromNow(ensemble.middle, batchId, whatIf, now)
       : handledFromStart(known.told, tuningOf(known.belief.spread, known.belief.unknowns), whatIf)
   const untilMs = drawOffMs ?? endMs
-  const times = sampleTimes(
-    steps.map((step) => step.atMs),
-    endMs,
-    points,
-  ).filter((ms) => ms <= untilMs)
+  const times = sampleTimes(steps, endMs, points).filter((ms) => ms <= untilMs)
   const outcomeMs = drawOffMs ?? firstDrawMs(steeping.steps) ?? endMs
   const asIs = new Map(outcomesAt(ensemble.middle, batchId, outcomeMs).map((o) => [o.jarId, o]))
   return {
@@ -169,9 +165,8 @@ export const curveHandlers: Pick<
     batchIds.map((batchId) => {
       batchOf(session, batchId)
       const { middle } = batchSteeping(session, batchId).ensemble
-      const moveTimes = middle.map((step) => step.atMs)
-      const startMs = moveTimes[0] ?? nowMs(session)
-      const times = sampleTimes(moveTimes, nowMs(session), points)
+      const startMs = middle[0]?.atMs ?? nowMs(session)
+      const times = sampleTimes(middle, nowMs(session), points)
       const whole = curveOf(middle, batchId, times).get('whole') ?? []
       return {
         batchId,

@@ -73,11 +73,7 @@ describe('jarSpans', () => {
 })
 
 describe('curveOf', () => {
-  const times = sampleTimes(
-    own.map((step) => step.atMs),
-    at(60),
-    40,
-  )
+  const times = sampleTimes(own, at(60), 40)
   const curves = curveOf(own, batchId, times)
 
   it('has a line for the whole and one for each jar, with rising times', () => {
