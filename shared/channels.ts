@@ -19,6 +19,13 @@ import {
 } from './schemas/cellar.ts'
 import { Refusal } from './schemas/errors.ts'
 import { Fruit, FruitOrigin, FruitPage } from './schemas/fruits.ts'
+import {
+  CellarCosts,
+  MarryReply,
+  MarryRequest,
+  MendReply,
+  MendRequest,
+} from './schemas/marrying.ts'
 import { Move, RecordedMove } from './schemas/moves.ts'
 import { BatchCurve, BatchForecast, ComparedBatch, WhatIf } from './schemas/steeping.ts'
 
@@ -90,6 +97,8 @@ export const channels = {
   'cellar.removeDemo': channel('write', nothing, CellarStatus),
   'cellar.changeSettings': channel('write', Settings.partial(), Settings),
   'cellar.balance': channel('read', nothing, Balance),
+  /** What the matter in each place cost, and what is already gone. */
+  'cellar.costs': channel('read', nothing, CellarCosts),
   'cellar.check': channel(
     'read',
     nothing,
@@ -187,6 +196,11 @@ export const channels = {
 
   /** What an instrument's numbers mean, or what a small calculation comes to; touches no book. */
   'bench.measure': channel('read', BenchRequest, BenchReply),
+
+  /** Amounts of jars, bottles, spirit, sugar and water that make what is wished; nothing is written. */
+  'marry.solve': channel('read', MarryRequest, MarryReply),
+  /** The least that makes a jar's liquid as it is wished. */
+  'mend.solve': channel('read', MendRequest, MendReply),
 
   'today.list': channel(
     'read',

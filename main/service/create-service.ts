@@ -8,6 +8,7 @@ import { cellarHandlers } from './handlers/cellar.ts'
 import { fruitHandlers } from './handlers/fruits.ts'
 import type { Handlers } from './handlers/handler.ts'
 import { jarHandlers } from './handlers/jars.ts'
+import { marryingHandlers } from './handlers/marrying.ts'
 import { moveHandlers } from './handlers/moves.ts'
 import { shelfHandlers } from './handlers/shelves.ts'
 import { todayHandlers } from './handlers/today.ts'
@@ -22,6 +23,7 @@ const handlers: Handlers = {
   ...shelfHandlers,
   ...batchHandlers,
   ...moveHandlers,
+  ...marryingHandlers,
   ...todayHandlers,
   ...benchHandlers,
 }

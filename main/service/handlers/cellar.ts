@@ -7,6 +7,7 @@ import { allJars } from '../../cellar/jar-store.ts'
 import { changeSettings, readSettings } from '../../cellar/setting-store.ts'
 import { balance } from '../../engine/index.ts'
 import type { CellarStatus } from '../../../shared/channels.ts'
+import { cellarCosts } from '../cellar-costs.ts'
 import { lotRowsOf } from '../lot-rows.ts'
 import { rebuild, type Session } from '../session.ts'
 import { viewOfBook } from '../ledger-view.ts'
@@ -54,6 +55,7 @@ export const cellarHandlers: Handlers<ChannelsOf<'cellar'>> = {
     return readSettings(session.book)
   },
   'cellar.balance': (session) => balance(session.ledger.folded.cellar),
+  'cellar.costs': ({ ledger }) => cellarCosts(ledger),
   'cellar.check': ({ book }) => {
     // Folded afresh from the rows, so that the check sees the book and not what memory holds.
     const { moves, folded } = viewOfBook(book)
