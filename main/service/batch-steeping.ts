@@ -21,7 +21,6 @@ import {
 import type { BatchFit } from '../../shared/schemas/steeping.ts'
 import type { MoveOf } from '../../shared/schemas/moves.ts'
 import { interpretationOf } from './describe.ts'
-import type { LedgerView } from './ledger-view.ts'
 import type { Session } from './session.ts'
 
 export interface BatchSteeping {
@@ -34,15 +33,21 @@ export interface BatchSteeping {
   readonly outliers: SteepingFit['outliers']
 }
 
-/** A fit belongs to one state of the ledger; it is worked out when first asked for. */
-const known = new WeakMap<LedgerView, Map<string, BatchSteeping>>()
+/**
+ * A fit is worked out when first asked for, and kept as long as the batch's last step is the same:
+ * more moves elsewhere leave a step as it is, any change to the past makes new ones.
+ */
+const known = new WeakMap<Step, Map<string, BatchSteeping>>()
 
 export function batchSteeping(session: Session, batchId: string): BatchSteeping {
-  const view = session.ledger
-  const ofView = known.get(view) ?? new Map<string, BatchSteeping>()
-  known.set(view, ofView)
-  const found = ofView.get(batchId) ?? work(session, batchId)
-  ofView.set(batchId, found)
+  const steps = stepsOf(session.ledger.folded.steps, batchId)
+  const last = steps.at(-1)
+  if (!last) return { steps, ensemble: { middle: steps, outer: [] }, ...noFit }
+  // One step may belong to two batches that were married.
+  const ofStep = known.get(last) ?? new Map<string, BatchSteeping>()
+  known.set(last, ofStep)
+  const found = ofStep.get(batchId) ?? work(session, batchId, steps)
+  ofStep.set(batchId, found)
   return found
 }
 
@@ -59,9 +64,8 @@ const untold = [
   [0, 0, 1],
 ]
 
-function work(session: Session, batchId: string): BatchSteeping {
-  const { cellar, steps: all } = session.ledger.folded
-  const steps = stepsOf(all, batchId)
+function work(session: Session, batchId: string, steps: readonly Step[]): BatchSteeping {
+  const { cellar } = session.ledger.folded
   const charge = chargeOf(steps)
   if (!charge) return { steps, ensemble: { middle: steps, outer: [] }, ...noFit }
   const facts = charge.tissue ?? fruitTissue(session.fruits.fruitOf(fruitIdOf(charge, cellar)))

@@ -17,9 +17,10 @@ import { fittedJar, holds, seeded } from '../engine/steeping/synthetic-jars.ts'
 const jars = 1000
 const readingCount = 20
 
+const at = (day: number) => new Date(Date.UTC(2025, 6, 1) + day * 86_400_000).toISOString()
+
 /** Two jars of cherries over four months, drawn, sugared, drawn again and married; twenty readings. */
 function batch(): RecordedMove[] {
-  const at = (day: number) => new Date(Date.UTC(2025, 6, 1) + day * 86_400_000).toISOString()
   const batchId = 'b'
   const sugarLot = {
     kind: 'sweetener',

@@ -101,11 +101,10 @@ function forecastJar(
   outer: Outer,
   nowMs: number,
 ): JarForecastFound | undefined {
-  const at = (ms: number) => (state: JarState) => describeLiquid(settledJar(state, ms).bodies.free)
-  const now = liquidBand(jar, outer, at(nowMs))
+  const now = liquidBand(jar, outer, liquidAt(nowMs))
   const restMs = nowMs + 100 * horizonMs
-  const resting = liquidBand(jar, outer, at(restMs))
-  const week = at(nowMs + 7 * msPerDay)(jar)
+  const resting = liquidBand(jar, outer, liquidAt(restMs))
+  const week = liquidAt(nowMs + 7 * msPerDay)(jar)
   if (!now || !resting || !week) return undefined
   const settled = arrivalBand(jar, outer, (state) => settledMs(state, nowMs, restMs))
   return {
@@ -126,6 +125,8 @@ function forecastJar(
     sugarDraw: sugarDrawOf(settledJar(jar, nowMs)),
   }
 }
+
+const liquidAt = (ms: number) => (jar: JarState) => describeLiquid(settledJar(jar, ms).bodies.free)
 
 function band(jar: JarState, outer: Outer, of: (state: JarState) => number): Banded {
   const value = of(jar)

@@ -166,3 +166,47 @@ describe('stoned sour cherries, one sugar draw, pressed and married', () => {
     )
   })
 })
+
+describe('a country batch of stalks, as the trade makes it', () => {
+  // Common practice, no source: about 3 kg of rhubarb layered with sugar in two jars, 0.7 L of water
+  // and two portions of 0.5 L of 95 % spirit to each, four months, two sugar draws of two days;
+  // about eight ordinary bottles come out. How much sugar is not told: half the fruit's mass in the
+  // layers, a quarter of it at each draw, the library's usual amounts.
+  const jars = ['one', 'two'] as const
+  const sugarG = (day: number, jarId: string, massG: number): Line => [
+    day,
+    { kind: 'sugar', batchId, jarId, lotId: 'sugar', massG },
+  ]
+  const draw = (day: number, jarId: string): Line[] => [
+    [day, { kind: 'crush', batchId, jarId }],
+    [day, { kind: 'coverWithSugar', batchId, jarId, lotId: 'sugar', massG: 375 }],
+    [day + 2, { kind: 'drawOff', batchId, fromJarId: jarId, toJarId: 'all' }],
+  ]
+  const country: Line[] = [
+    [0, buyFruit('fruit', 'rhubarb', 3000)],
+    [0, buySpirit('spirit', 2000, 95)],
+    [0, buySugar('sugar', 4000)],
+    ...jars.flatMap((jarId): Line[] => [
+      [0, { kind: 'charge', batchId, jarId, lotId: 'fruit', massG: 1500, cut: 'cut' }],
+      sugarG(0, jarId, 750),
+      [1, { kind: 'pourWater', batchId, jarId, volumeMl: 700 }],
+      [1, { kind: 'pourSpirit', batchId, jarId, lotId: 'spirit', volumeMl: 500 }],
+      [3, { kind: 'pourSpirit', batchId, jarId, lotId: 'spirit', volumeMl: 500 }],
+      [121, { kind: 'drawOff', batchId, fromJarId: jarId, toJarId: 'all' }],
+      ...draw(121, jarId),
+      ...draw(123, jarId),
+    ]),
+  ]
+
+  it('comes to between 5 and 8 L of 20 to 35 % vol', () => {
+    const { cellar, refused } = folded(country)
+    expect(refused).toEqual([])
+    const all = cellar.jars.get('all')
+    const liquid = all && describeLiquid(all.bodies.free)
+    if (!liquid) throw new Error('nothing came out')
+    expect(liquid.volumeMl).toBeGreaterThan(5000)
+    expect(liquid.volumeMl).toBeLessThan(8000)
+    expect(liquid.strengthPctVol).toBeGreaterThan(20)
+    expect(liquid.strengthPctVol).toBeLessThan(35)
+  })
+})

@@ -128,8 +128,6 @@ export function fittedJar(random: () => number, { readings, pctVolNoise }: Synth
   const told = replayOf(stepsOf(folded.steps, 'b'), folded.cellar, 'b', fruitOf)
   const truth = tuningOf(spread, [normal(random), normal(random), normal(random)])
   const trueSteps = replay(told, truth).steps
-  const strengthIn = (jar: ReturnType<typeof settledJar> | null | undefined) =>
-    (jar && describeLiquid(jar.bodies.free)?.strengthPctVol) ?? 0
   const taken = trueSteps.flatMap(({ recorded: { id, move }, effect }) => {
     if (move.kind !== 'read') return []
     const strengthPctVol = strengthIn(effect.jars?.get('j')) + pctVolNoise * normal(random)
@@ -153,6 +151,9 @@ export function fittedJar(random: () => number, { readings, pctVolNoise }: Synth
     outliers: fit.outliers.size,
   }
 }
+
+const strengthIn = (jar: ReturnType<typeof settledJar> | null | undefined): number =>
+  (jar && describeLiquid(jar.bodies.free)?.strengthPctVol) ?? 0
 
 export const holds = ({ low, high }: { low: number; high: number }, truth: number): boolean =>
   truth >= low && truth <= high
