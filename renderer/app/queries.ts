@@ -16,18 +16,21 @@ export interface ReadOptions {
   isEnabled?: boolean
   /** True keeps showing the last answer while a changed question is being answered. */
   keepsLast?: boolean
+  /** How long an answer is kept that nothing shows any more; left out, as long as usual. */
+  keptMs?: number
 }
 
 export function useRead<C extends Channel>(
   channel: C,
   request: Request<C>,
-  { isEnabled = true, keepsLast = false }: ReadOptions = {},
+  { isEnabled = true, keepsLast = false, keptMs }: ReadOptions = {},
 ): UseQueryResult<Answer<C>, CallError> {
   const bridge = useBridge()
   return useQuery<Answer<C>, CallError>({
     queryKey: [channel, request],
     queryFn: () => call(bridge, channel, request),
     enabled: isEnabled,
+    ...(keptMs !== undefined && { gcTime: keptMs }),
     // The cast only forgets that the placeholder function is generic over our own answer.
     ...(keepsLast && { placeholderData: keepPreviousData as never }),
   })

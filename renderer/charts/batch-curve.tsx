@@ -1,66 +1,103 @@
-/** Strength and sugar over time: two lines on two scales, stages behind, readings as points. */
+/** The batch over time: a panel a quantity, all on one time axis, with stages behind and now marked. */
 import { useId } from 'react'
 import { useWords } from '../app/words/use-words.ts'
 import {
-  CartesianGrid,
+  Area,
   ComposedChart,
   Line,
   ReferenceArea,
-  ReferenceDot,
+  ReferenceLine,
   ResponsiveContainer,
   Tooltip,
   XAxis,
   YAxis,
 } from 'recharts'
-import { useSettings } from '../app/settings.tsx'
-import { quantityInk } from '../parts/quantity/quantity-mark.tsx'
-import { useQuantities } from '../parts/quantity/use-quantities.ts'
 import { BandLabel } from './band-label.tsx'
+import { ChangedLines } from './changed-lines.tsx'
+import { curveInk, forecastDash, type CurveQuantity } from './curve-quantities.ts'
 import { CurveReadout } from './curve-readout.tsx'
+import type { CurveRow } from './curve-rows.ts'
+import { onScale } from './curve-scale.ts'
 import type { CurveView } from './curve-view.ts'
-import { ReadingMark } from './reading-mark.tsx'
+import { PanelFrame } from './panel-frame.tsx'
+import { stackPanels } from './panels.ts'
+import { PeakLabel } from './peak-label.tsx'
+import { ReadingMarks } from './reading-marks.tsx'
+import { RestingLine } from './resting-line.tsx'
 import type { TimeAxisKind } from './time-labels.ts'
 import { useTimeTicks } from './use-time-ticks.ts'
 import styles from './batch-curve.module.css'
 
 export interface BatchCurveProps {
   view: CurveView
+  shown: readonly CurveQuantity[]
   axis: TimeAxisKind
   /** One sentence that says what the lines do. */
   description: string
 }
 
 /** Measured before the first layout, and in tests that have none. */
-const firstSize = { width: 900, height: 340 }
-const fontSize = 15
+const firstWidth = 900
+const axisPx = 30
+const margin = { top: 4, right: 14, bottom: 0, left: 66 }
+const still = { isAnimationActive: false, dot: false, activeDot: false, type: 'linear' } as const
 
-export function BatchCurve({ view, axis, description }: BatchCurveProps) {
+export function BatchCurve({ view, shown, axis, description }: BatchCurveProps) {
   const t = useWords()
-  const { locale } = useSettings()
   const descriptionId = useId()
-  const { domain, rows, bands, readings, strengthTicks, sugarTicks, sugarPeak } = view
-  const { text } = useQuantities()
-  const ticks = useTimeTicks(axis, domain, 8)
+  const { domain, rows, bands, scales, nowMs } = view
+  const ticks = useTimeTicks(axis, domain, 7)
   const labelOf = new Map(ticks.map(({ atMs, label }) => [atMs, label]))
-  const last = rows.at(-1)
-  const lines = { type: 'linear', dot: false, activeDot: false, isAnimationActive: false } as const
+  const { panels, heightPx } = stackPanels(shown)
+  const height = heightPx + margin.top + axisPx
   const axisLine = { stroke: 'var(--rule-strong)' }
+  const isForecast = nowMs < domain.toMs
   return (
-    <figure className={styles.figure}>
+    <figure className={styles.figure} aria-labelledby={descriptionId}>
       <figcaption id={descriptionId} className="visually-hidden">
         {description}
       </figcaption>
-      <ResponsiveContainer width="100%" height={firstSize.height} initialDimension={firstSize}>
+      <ResponsiveContainer
+        width="100%"
+        height={height}
+        initialDimension={{ width: firstWidth, height }}
+      >
         <ComposedChart
           data={[...rows]}
-          margin={{ top: 8, right: 4, bottom: 4, left: 4 }}
+          margin={margin}
           title={t('batch.curve.title')}
           desc={description}
         >
+          {/* The whole height, for what runs through all panels. */}
+          <YAxis yAxisId="whole" hide domain={[0, 1]} />
+          {panels.map(({ quantity, topPx, heightPx: ownPx }) => (
+            <YAxis
+              key={quantity}
+              yAxisId={quantity}
+              hide
+              domain={[scales[quantity][0] ?? 0, scales[quantity].at(-1) ?? 1]}
+              padding={{ top: topPx, bottom: heightPx - topPx - ownPx }}
+              allowDataOverflow
+            />
+          ))}
+          <XAxis
+            dataKey="atMs"
+            type="number"
+            domain={[domain.fromMs, domain.toMs]}
+            ticks={ticks.map(({ atMs }) => atMs)}
+            tickFormatter={(atMs: number) => labelOf.get(atMs) ?? ''}
+            tick={{ fill: 'var(--ink-quiet)', fontSize: 15 }}
+            axisLine={axisLine}
+            tickLine={axisLine}
+            tickMargin={6}
+            height={axisPx}
+            interval="preserveStartEnd"
+            allowDataOverflow
+          />
           {bands.map((band, index) => (
             <ReferenceArea
               key={`${band.stage} ${band.fromMs}`}
-              yAxisId="strength"
+              yAxisId="whole"
               x1={band.fromMs}
               x2={Math.min(band.toMs, domain.toMs)}
               fill={index % 2 === 0 ? 'var(--well)' : 'transparent'}
@@ -71,132 +108,79 @@ export function BatchCurve({ view, axis, description }: BatchCurveProps) {
               ifOverflow="hidden"
             />
           ))}
-          <CartesianGrid yAxisId="strength" vertical={false} stroke="var(--rule)" />
-          <XAxis
-            dataKey="atMs"
-            type="number"
-            domain={[domain.fromMs, domain.toMs]}
-            ticks={ticks.map(({ atMs }) => atMs)}
-            tickFormatter={(atMs: number) => labelOf.get(atMs) ?? ''}
-            tick={ink('var(--ink-quiet)')}
-            axisLine={axisLine}
-            tickLine={axisLine}
-            tickMargin={6}
-            interval="preserveStartEnd"
-            allowDataOverflow
-          />
-          <YAxis
-            yAxisId="strength"
-            ticks={[...strengthTicks]}
-            domain={[0, strengthTicks.at(-1) ?? 1]}
-            tick={ink(quantityInk.strength.color)}
-            tickFormatter={plain(locale)}
-            axisLine={false}
-            tickLine={false}
-            width={44}
-          />
-          <YAxis
-            yAxisId="sugar"
-            orientation="right"
-            ticks={[...sugarTicks]}
-            domain={[0, sugarTicks.at(-1) ?? 1]}
-            tick={ink(quantityInk.sugar.color)}
-            tickFormatter={plain(locale)}
-            axisLine={false}
-            tickLine={false}
-            width={48}
-            allowDataOverflow
-          />
+          {panels.map((panel) => (
+            <PanelFrame key={panel.quantity} panel={panel} ticks={scales[panel.quantity]} />
+          ))}
+          {isForecast && (
+            <ReferenceLine
+              yAxisId="whole"
+              x={nowMs}
+              stroke="var(--ink)"
+              strokeWidth={1.25}
+              label={{
+                value: t('batch.curve.now'),
+                position: 'insideTopLeft',
+                fill: 'var(--ink)',
+                fontSize: 14,
+                offset: 6,
+              }}
+            />
+          )}
           <Tooltip
             isAnimationActive={false}
             cursor={{ stroke: 'var(--ink-quiet)', strokeWidth: 1 }}
             content={({ active, label }) =>
               active && label !== undefined ? (
-                <CurveReadout view={view} atMs={Number(label)} />
+                <CurveReadout view={view} shown={shown} atMs={Number(label)} />
               ) : null
             }
           />
-          <Line
-            {...lines}
-            yAxisId="sugar"
-            dataKey="sugarGPerL"
-            name={t('batch.curve.sugar')}
-            stroke={quantityInk.sugar.color}
-            strokeWidth={2.25}
-            strokeDasharray={quantityInk.sugar.dash}
-          />
-          <Line
-            {...lines}
-            yAxisId="strength"
-            dataKey="strengthPctVol"
-            name={t('batch.curve.strength')}
-            stroke={quantityInk.strength.color}
-            strokeWidth={2.5}
-          />
-          {sugarPeak && (
-            <ReferenceDot
-              yAxisId="sugar"
-              x={sugarPeak.atMs}
-              y={sugarTicks.at(-1) ?? 0}
-              ifOverflow="visible"
-              shape={({ cx = 0, cy = 0 }) => (
-                <text className={styles.peak} x={cx + 12} y={cy + 38}>
-                  {t('batch.curve.upTo', { sugar: text(sugarPeak.sugarGPerL, 'sugar') })}
-                </text>
-              )}
+          {shown.map((quantity) => (
+            <Area
+              {...still}
+              key={quantity}
+              yAxisId={quantity}
+              dataKey={bandOf(quantity, scales[quantity])}
+              stroke="none"
+              fill={curveInk[quantity].color}
+              fillOpacity={0.17}
             />
+          ))}
+          {shown.flatMap((quantity) =>
+            (['past', 'forecast'] as const).map((part) => (
+              <Line
+                {...still}
+                key={`${quantity} ${part}`}
+                yAxisId={quantity}
+                dataKey={lineOf(quantity, part, scales[quantity], nowMs)}
+                name={t(`batch.curve.quantity.${quantity}`)}
+                stroke={curveInk[quantity].color}
+                strokeOpacity={view.changed ? 0.6 : 1}
+                strokeWidth={part === 'past' ? 2.5 : 2.75}
+                strokeLinecap={part === 'past' ? 'butt' : 'round'}
+                strokeDasharray={part === 'past' ? curveInk[quantity].dash : forecastDash}
+              />
+            )),
           )}
-          {last?.strengthPctVol != null && (
-            <ReferenceDot
-              yAxisId="strength"
-              x={last.atMs}
-              y={last.strengthPctVol}
-              shape={(props) => <ReadingMark {...props} kind="strength" isLineEnd />}
-            />
-          )}
-          {last?.sugarGPerL != null && (
-            <ReferenceDot
-              yAxisId="sugar"
-              x={last.atMs}
-              y={last.sugarGPerL}
-              shape={(props) => <ReadingMark {...props} kind="sugar" isLineEnd />}
-            />
-          )}
-          {readings.map(
-            ({ moveId, atMs, strengthPctVol, isUsed }) =>
-              strengthPctVol !== undefined && (
-                <ReferenceDot
-                  key={`${moveId} strength`}
-                  yAxisId="strength"
-                  x={atMs}
-                  y={strengthPctVol}
-                  ifOverflow="visible"
-                  shape={(props) => <ReadingMark {...props} kind="strength" isUsed={isUsed} />}
-                />
-              ),
-          )}
-          {readings.map(
-            ({ moveId, atMs, sugarGPerL, isUsed }) =>
-              sugarGPerL !== undefined && (
-                <ReferenceDot
-                  key={`${moveId} sugar`}
-                  yAxisId="sugar"
-                  x={atMs}
-                  y={sugarGPerL}
-                  ifOverflow="visible"
-                  shape={(props) => <ReadingMark {...props} kind="sugar" isUsed={isUsed} />}
-                />
-              ),
-          )}
+          {shown.includes('sugarGPerL') && <PeakLabel view={view} />}
+          {view.resting && isForecast && <RestingLine view={view} shown={shown} />}
+          {view.changed && <ChangedLines view={view} changed={view.changed} shown={shown} />}
+          <ReadingMarks view={view} shown={shown} />
         </ComposedChart>
       </ResponsiveContainer>
     </figure>
   )
 }
 
-const ink = (fill: string) => ({ fill, fontSize })
+/** Both parts hold the row at now, so that the line does not break there. */
+const lineOf =
+  (quantity: CurveQuantity, part: 'past' | 'forecast', ticks: readonly number[], nowMs: number) =>
+  ({ atMs, values }: CurveRow): number | null =>
+    values && (part === 'past' ? atMs <= nowMs : atMs >= nowMs)
+      ? onScale(ticks, values[quantity])
+      : null
 
-const plain = (locale: string) => {
-  const format = new Intl.NumberFormat(locale, { maximumFractionDigits: 1 })
-  return (value: number) => format.format(value)
-}
+const bandOf =
+  (quantity: CurveQuantity, ticks: readonly number[]) =>
+  ({ low, high }: CurveRow): [number, number] | null =>
+    low && high ? [onScale(ticks, low[quantity]), onScale(ticks, high[quantity])] : null

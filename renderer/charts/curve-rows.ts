@@ -1,26 +1,24 @@
 /** A batch's curve as rows that a chart can draw: broken where a jar stood empty, and not too many. */
-import type { BatchCurve } from '../../shared/schemas/steeping.ts'
+import type { CurvePoint, CurveSeries, CurveValues } from '../../shared/schemas/steeping.ts'
+import { curveQuantities } from './curve-quantities.ts'
 
-/** One instant of the curve; the numbers are null where the line breaks. */
+/** One instant of the curve; `values` is null where the line breaks. */
 export interface CurveRow {
   readonly atMs: number
-  readonly strengthPctVol: number | null
-  readonly sugarGPerL: number | null
-  readonly volumeMl: number | null
+  readonly values: CurveValues | null
+  readonly low?: CurveValues | undefined
+  readonly high?: CurveValues | undefined
 }
 
+type FullRow = CurveRow & { readonly values: CurveValues }
+
 /** The rows of the whole batch (`whole`) or of one jar; empty where there was never any liquid. */
-export function curveRows(curve: BatchCurve, key: string, most = 500): CurveRow[] {
-  const points = curve.series.find((series) => series.key === key)?.points ?? []
-  const rowByMs = new Map(
-    points.map(({ at, strengthPctVol, sugarGPerL, volumeMl }) => {
-      const atMs = Date.parse(at)
-      return [atMs, { atMs, strengthPctVol, sugarGPerL, volumeMl }]
-    }),
-  )
-  const stretches: CurveRow[][] = []
+export function curveRows(series: readonly CurveSeries[], key: string, most = 500): CurveRow[] {
+  const points = series.find((one) => one.key === key)?.points ?? []
+  const rowByMs = new Map(points.map((point) => [Date.parse(point.at), rowOf(point)]))
+  const stretches: FullRow[][] = []
   let isBroken = true
-  for (const atMs of sampleTimes(curve)) {
+  for (const atMs of sampleTimes(series)) {
     const row = rowByMs.get(atMs)
     if (row && isBroken) stretches.push([row])
     else if (row) stretches.at(-1)?.push(row)
@@ -29,18 +27,22 @@ export function curveRows(curve: BatchCurve, key: string, most = 500): CurveRow[
   return joined(stretches, most)
 }
 
+const rowOf = ({ at, low, high, ...values }: CurvePoint): FullRow => ({
+  atMs: Date.parse(at),
+  values,
+  low,
+  high,
+})
+
 /** Every instant at which any of the batch's liquids was looked at. */
-const sampleTimes = (curve: BatchCurve): number[] =>
-  [...new Set(curve.series.flatMap(({ points }) => points.map(({ at }) => Date.parse(at))))].sort(
+const sampleTimes = (series: readonly CurveSeries[]): number[] =>
+  [...new Set(series.flatMap(({ points }) => points.map(({ at }) => Date.parse(at))))].sort(
     (a, b) => a - b,
   )
 
 /** The stretches one after the other with a gap between, thinned until they are few enough. */
-function joined(stretches: readonly CurveRow[][], most: number): CurveRow[] {
-  const height = {
-    strength: greatest(stretches, (row) => row.strengthPctVol),
-    sugar: greatest(stretches, (row) => row.sugarGPerL),
-  }
+function joined(stretches: readonly FullRow[][], most: number): CurveRow[] {
+  const height = heightsOf(stretches.flat())
   for (let tolerance = 0.0005; ; tolerance *= 2) {
     const thin = stretches.map((rows) => thinned(rows, height, tolerance))
     const count = thin.reduce((sum, rows) => sum + rows.length + 1, 0)
@@ -51,20 +53,20 @@ function joined(stretches: readonly CurveRow[][], most: number): CurveRow[] {
 
 const gapBefore = (rows: readonly CurveRow[]): CurveRow => ({
   atMs: (rows[0]?.atMs ?? 0) - 1,
-  strengthPctVol: null,
-  sugarGPerL: null,
-  volumeMl: null,
+  values: null,
 })
 
-const greatest = (stretches: readonly CurveRow[][], of: (row: CurveRow) => number | null) =>
-  Math.max(1e-9, ...stretches.flat().map((row) => of(row) ?? 0))
+/** The greatest of each quantity: what a difference in it is measured against. */
+const heightsOf = (rows: readonly FullRow[]): CurveValues =>
+  Object.fromEntries(
+    curveQuantities.map((quantity) => [
+      quantity,
+      rows.reduce((most, { values }) => Math.max(most, values[quantity]), 1e-9),
+    ]),
+  ) as CurveValues
 
 /** Leaves out rows that a straight line between their neighbours shows as well. */
-function thinned(
-  rows: readonly CurveRow[],
-  height: { strength: number; sugar: number },
-  tolerance: number,
-): CurveRow[] {
+function thinned(rows: readonly FullRow[], height: CurveValues, tolerance: number): FullRow[] {
   const kept = new Set<number>([0, rows.length - 1])
   const spans: [number, number][] = [[0, rows.length - 1]]
   for (let span = spans.pop(); span; span = spans.pop()) {
@@ -78,36 +80,56 @@ function thinned(
 }
 
 function furthestFromLine(
-  rows: readonly CurveRow[],
+  rows: readonly FullRow[],
   from: number,
   to: number,
-  height: { strength: number; sugar: number },
+  height: CurveValues,
 ): { index: number; off: number } | undefined {
   const a = rows[from]
   const b = rows[to]
   if (!a || !b) return undefined
   let furthest: { index: number; off: number } | undefined
   for (let index = from + 1; index < to; index += 1) {
-    const row = rows[index] as CurveRow
-    const share = b.atMs === a.atMs ? 0 : (row.atMs - a.atMs) / (b.atMs - a.atMs)
-    const off = Math.max(
-      offLine(a.strengthPctVol, b.strengthPctVol, row.strengthPctVol, share) / height.strength,
-      offLine(a.sugarGPerL, b.sugarGPerL, row.sugarGPerL, share) / height.sugar,
-    )
+    const row = rows[index] as FullRow
+    const off = offLine(a, b, row, height)
     if (!furthest || off > furthest.off) furthest = { index, off }
   }
   return furthest
 }
 
-const offLine = (a: number | null, b: number | null, value: number | null, share: number) =>
-  Math.abs((value ?? 0) - ((a ?? 0) + ((b ?? 0) - (a ?? 0)) * share))
-
-/** The row in force at an instant: the last one at or before it that has numbers. */
-export function rowAt(rows: readonly CurveRow[], atMs: number): CurveRow | undefined {
-  let found: CurveRow | undefined
-  for (const row of rows) {
-    if (row.atMs > atMs) break
-    found = row.strengthPctVol === null ? undefined : row
+/** How far a row lies from the line between two others, by the quantity that is off the most. */
+function offLine(a: FullRow, b: FullRow, row: FullRow, height: CurveValues): number {
+  const share = shareBetween(a.atMs, b.atMs, row.atMs)
+  let most = 0
+  for (const quantity of curveQuantities) {
+    const onLine = a.values[quantity] + (b.values[quantity] - a.values[quantity]) * share
+    most = Math.max(most, Math.abs(row.values[quantity] - onLine) / height[quantity])
   }
-  return found
+  return most
+}
+
+const shareBetween = (fromMs: number, toMs: number, atMs: number) =>
+  toMs === fromMs ? 1 : (atMs - fromMs) / (toMs - fromMs)
+
+const between = (a: CurveValues, b: CurveValues, share: number): CurveValues =>
+  Object.fromEntries(
+    curveQuantities.map((quantity) => [
+      quantity,
+      a[quantity] + (b[quantity] - a[quantity]) * share,
+    ]),
+  ) as CurveValues
+
+/** The curve at an instant, on the line between the rows around it; undefined off its ends. */
+export function rowAt(rows: readonly CurveRow[], atMs: number): FullRow | undefined {
+  const after = rows.findIndex((row) => row.atMs >= atMs)
+  const b = rows[after]
+  const a = b?.atMs === atMs ? b : rows[after - 1]
+  if (!a?.values || !b?.values) return undefined
+  const share = shareBetween(a.atMs, b.atMs, atMs)
+  return {
+    atMs,
+    values: between(a.values, b.values, share),
+    ...(a.low && b.low && { low: between(a.low, b.low, share) }),
+    ...(a.high && b.high && { high: between(a.high, b.high, share) }),
+  }
 }

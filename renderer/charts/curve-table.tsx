@@ -1,22 +1,30 @@
 /** The curve and its readings as tables, for those who read rather than look. */
 import { useWords } from '../app/words/use-words.ts'
 import { Strength, Sugar } from '../parts/quantity/composition.tsx'
-import { Quantity } from '../parts/quantity/quantity.tsx'
 import { Table } from '../parts/table/table.tsx'
 import { useTimes } from '../parts/time/use-times.ts'
+import type { CurveQuantity } from './curve-quantities.ts'
+import { rowAt, type CurveRow } from './curve-rows.ts'
+import { CurveValue } from './curve-value.tsx'
 import { stageAt, type CurveReadingPoint, type CurveView } from './curve-view.ts'
-import type { CurveRow } from './curve-rows.ts'
 
 export interface CurveTableProps {
   view: CurveView
+  shown: readonly CurveQuantity[]
   jarName: (jarId: string) => string
 }
 
-export function CurveTable({ view, jarName }: CurveTableProps) {
+export function CurveTable({ view, shown, jarName }: CurveTableProps) {
   const t = useWords()
   const times = useTimes()
   const moment = (atMs: number) => times.moment(new Date(atMs).toISOString())
-  const drawn = view.rows.filter((row) => row.strengthPctVol !== null)
+  const { changed } = view
+  const drawn = view.rows.filter((row) => row.values !== null)
+  const stageWords = (atMs: number) => {
+    if (atMs > view.nowMs) return t('batch.curve.forecast')
+    const stage = stageAt(view.bands, atMs)
+    return stage && t(`codes.stage.${stage}`)
+  }
   return (
     <>
       <Table<CurveRow>
@@ -30,32 +38,28 @@ export function CurveTable({ view, jarName }: CurveTableProps) {
             isRowHeader: true,
             cell: ({ atMs }) => moment(atMs),
           },
-          {
-            key: 'stage',
-            header: t('batch.curve.stage'),
-            cell: ({ atMs }) => {
-              const stage = stageAt(view.bands, atMs)
-              return stage && t(`codes.stage.${stage}`)
+          { key: 'stage', header: t('batch.curve.stage'), cell: ({ atMs }) => stageWords(atMs) },
+          ...shown.flatMap((quantity) => [
+            {
+              key: quantity,
+              header: t(`batch.curve.quantity.${quantity}`),
+              align: 'end' as const,
+              cell: (row: CurveRow) => <CurveValue quantity={quantity} row={row} />,
             },
-          },
-          {
-            key: 'strength',
-            header: t('batch.curve.strength'),
-            align: 'end',
-            cell: ({ strengthPctVol }) => <Strength pctVol={strengthPctVol ?? 0} />,
-          },
-          {
-            key: 'sugar',
-            header: t('batch.curve.sugar'),
-            align: 'end',
-            cell: ({ sugarGPerL }) => <Sugar gPerL={sugarGPerL ?? 0} />,
-          },
-          {
-            key: 'volume',
-            header: t('batch.curve.volume'),
-            align: 'end',
-            cell: ({ volumeMl }) => <Quantity value={volumeMl ?? 0} dimension="volume" />,
-          },
+            ...(changed
+              ? [
+                  {
+                    key: `${quantity} changed`,
+                    header: t('batch.curve.changed'),
+                    align: 'end' as const,
+                    cell: ({ atMs }: CurveRow) => {
+                      const row = rowAt(changed.rows, atMs)
+                      return row && <CurveValue quantity={quantity} row={row} />
+                    },
+                  },
+                ]
+              : []),
+          ]),
         ]}
       />
       {view.readings.length > 0 && (
@@ -79,21 +83,29 @@ export function CurveTable({ view, jarName }: CurveTableProps) {
               },
               {
                 key: 'strength',
-                header: t('batch.curve.strength'),
+                header: t('batch.curve.quantity.strengthPctVol'),
                 align: 'end',
-                cell: ({ strengthPctVol }) =>
-                  strengthPctVol !== undefined && <Strength pctVol={strengthPctVol} />,
+                cell: ({ strengthPctVol, strengthUncertaintyPctVol }) =>
+                  strengthPctVol !== undefined && (
+                    <Strength
+                      pctVol={strengthPctVol}
+                      uncertaintyPctVol={strengthUncertaintyPctVol}
+                    />
+                  ),
               },
               {
                 key: 'sugar',
-                header: t('batch.curve.sugar'),
+                header: t('batch.curve.quantity.sugarGPerL'),
                 align: 'end',
-                cell: ({ sugarGPerL }) => sugarGPerL !== undefined && <Sugar gPerL={sugarGPerL} />,
+                cell: ({ sugarGPerL, sugarUncertaintyGPerL }) =>
+                  sugarGPerL !== undefined && (
+                    <Sugar gPerL={sugarGPerL} uncertaintyGPerL={sugarUncertaintyGPerL} />
+                  ),
               },
               {
                 key: 'used',
                 header: t('batch.curve.reading'),
-                cell: ({ isUsed }) => t(isUsed ? 'batch.curve.used' : 'batch.curve.notUsed'),
+                cell: ({ standing }) => t(`batch.curve.readingStands.${standing}`),
               },
             ]}
           />

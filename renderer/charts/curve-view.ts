@@ -1,8 +1,12 @@
 /** Everything the curve's drawing needs, worked out from finished series: scales, bands, readings. */
 import type { StageBand } from '../../shared/schemas/cellar.ts'
-import type { BatchCurve } from '../../shared/schemas/steeping.ts'
+import type { BatchCurve, CurveReading, CurveSeries } from '../../shared/schemas/steeping.ts'
 import { curveRows, type CurveRow } from './curve-rows.ts'
-import { amountTicks, timeDomain, type TimeDomain } from './time-axis.ts'
+import { scalesOf, type Scales } from './curve-scale.ts'
+import type { RestingValues } from './resting-values.ts'
+import { timeDomain, type TimeDomain } from './time-axis.ts'
+
+export type ReadingStanding = 'used' | 'notUsed' | 'outlier'
 
 export interface CurveReadingPoint {
   readonly moveId: string
@@ -10,7 +14,9 @@ export interface CurveReadingPoint {
   readonly atMs: number
   readonly strengthPctVol: number | undefined
   readonly sugarGPerL: number | undefined
-  readonly isUsed: boolean
+  readonly strengthUncertaintyPctVol: number | undefined
+  readonly sugarUncertaintyGPerL: number | undefined
+  readonly standing: ReadingStanding
 }
 
 export interface BandSpan {
@@ -22,20 +28,36 @@ export interface BandSpan {
 export interface CurveView {
   readonly rows: readonly CurveRow[]
   readonly domain: TimeDomain
+  /** What lies after it is a forecast. */
+  readonly nowMs: number
   readonly bands: readonly BandSpan[]
   readonly readings: readonly CurveReadingPoint[]
-  readonly strengthTicks: readonly number[]
-  readonly sugarTicks: readonly number[]
+  readonly scales: Scales
+  /** Where the liquid comes to rest, when it is still on its way there. */
+  readonly resting?: RestingValues | undefined
   /** The sweetest instant, where it lies above the scale. */
   readonly sugarPeak?: { readonly atMs: number; readonly sugarGPerL: number }
+  /** The same liquid handled otherwise. */
+  readonly changed?: ChangedCurve | undefined
 }
 
-/** Both scales have as many intervals, so that one grid serves both. */
-const intervals = 4
+export interface ChangedCurve {
+  readonly rows: readonly CurveRow[]
+  /** When it would be drawn off, where that is asked. */
+  readonly drawOffMs: number | undefined
+}
 
-/** The curve of the whole batch (`whole`) or of one jar; readings of other jars are left out then. */
-export function curveView(curve: BatchCurve, key: string, nowMs: number): CurveView {
-  const rows = curveRows(curve, key)
+export interface CurveChoice {
+  /** The whole batch (`whole`) or one jar; readings of other jars are left out then. */
+  readonly key: string
+  readonly resting?: RestingValues | undefined
+  readonly whatIf?: { series: readonly CurveSeries[]; drawOffMs: number | undefined } | undefined
+}
+
+export function curveView(curve: BatchCurve, { key, resting, whatIf }: CurveChoice): CurveView {
+  const rows = curveRows(curve.series, key)
+  const changed = whatIf && { ...whatIf, rows: curveRows(whatIf.series, key) }
+  const nowMs = Date.parse(curve.now)
   const bands = curve.bands.map(({ stage, from, to }) => ({
     stage,
     fromMs: Date.parse(from),
@@ -43,34 +65,38 @@ export function curveView(curve: BatchCurve, key: string, nowMs: number): CurveV
   }))
   const readings = curve.readings
     .filter(({ jarId }) => key === 'whole' || jarId === key)
-    .map(({ moveId, jarId, at, interpretation, isUsed }) => ({
-      moveId,
-      jarId,
-      atMs: Date.parse(at),
-      strengthPctVol: interpretation.strengthPctVol,
-      sugarGPerL: interpretation.sugarGPerL,
-      isUsed,
-    }))
+    .map(readingPoint)
   const times = [...rows, ...readings].map(({ atMs }) => atMs)
   const fromMs = Math.min(bands[0]?.fromMs ?? nowMs, ...times)
   const toMs = Math.max(bands.at(-1)?.toMs ?? fromMs, ...times)
   const domain = timeDomain(fromMs, toMs)
   const peak = briefPeak(rows, bands, domain)
-  const onScale = peak ? rows.filter(({ atMs }) => atMs >= peak.untilMs) : rows
+  const all = [...rows, ...(changed?.rows ?? [])]
+  const onScale = peak ? all.filter(({ atMs }) => atMs >= peak.untilMs) : all
   return {
     rows,
     domain,
+    nowMs,
     bands,
     readings,
-    strengthTicks: amountTicks(
-      Math.max(10, 1.04 * greatest([...rows, ...readings].map((row) => row.strengthPctVol))),
-      intervals,
-    ),
-    sugarTicks: amountTicks(
-      Math.max(40, 1.04 * greatest([...onScale, ...readings].map((row) => row.sugarGPerL))),
-      intervals,
-    ),
+    resting,
+    scales: scalesOf(onScale, readings),
     ...(peak && { sugarPeak: peak.top }),
+    ...(changed && changed.rows.length > 0 && { changed }),
+  }
+}
+
+function readingPoint(reading: CurveReading): CurveReadingPoint {
+  const { moveId, jarId, at, interpretation, isUsed, isOutlier } = reading
+  return {
+    moveId,
+    jarId,
+    atMs: Date.parse(at),
+    strengthPctVol: interpretation.strengthPctVol,
+    sugarGPerL: interpretation.sugarGPerL,
+    strengthUncertaintyPctVol: interpretation.strengthUncertaintyPctVol,
+    sugarUncertaintyGPerL: interpretation.sugarUncertaintyGPerL,
+    standing: isOutlier ? 'outlier' : isUsed ? 'used' : 'notUsed',
   }
 }
 
@@ -89,14 +115,14 @@ function briefPeak(rows: readonly CurveRow[], bands: readonly BandSpan[], domain
   const layered = rows.filter(({ atMs }) => atMs < untilMs)
   const later = greatest(rows.filter(({ atMs }) => atMs >= untilMs).map(sugarOf))
   const sweetest = greatest(layered.map(sugarOf))
-  const top = layered.find((row) => row.sugarGPerL === sweetest)
+  const top = layered.find((row) => row.values?.sugarGPerL === sweetest)
   if (!top || sweetest < 1.6 * later || later === 0) return undefined
   return { untilMs, top: { atMs: top.atMs, sugarGPerL: sweetest } }
 }
 
-const sugarOf = ({ sugarGPerL }: CurveRow) => sugarGPerL
+const sugarOf = ({ values }: CurveRow) => values?.sugarGPerL
 
-const greatest = (values: readonly (number | null | undefined)[]) =>
+const greatest = (values: readonly (number | undefined)[]) =>
   Math.max(0, ...values.map((value) => value ?? 0))
 
 /** The stage at an instant: the last band that had begun by then. */

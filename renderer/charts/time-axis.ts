@@ -84,3 +84,16 @@ export function amountTicks(greatest: number, intervals: number): number[] {
   const step = (niceFactors.find((factor) => factor * power >= raw) ?? 10) * power
   return Array.from({ length: intervals + 1 }, (_, index) => index * step)
 }
+
+/** Round marks from at most `least` to at least `greatest`, about `intervals` steps apart. */
+export function spanTicks(least: number, greatest: number, intervals: number): number[] {
+  const raw = Math.max(greatest - least, 1e-9) / intervals
+  const power = 10 ** Math.floor(Math.log10(raw))
+  const step = (spanFactors.find((factor) => factor * power >= raw) ?? 10) * power
+  const first = Math.floor(least / step + 1e-9)
+  const last = Math.max(first + 1, Math.ceil(greatest / step - 1e-9))
+  return Array.from({ length: last - first + 1 }, (_, index) => (first + index) * step)
+}
+
+/** Steps that people count in. */
+const spanFactors = [1, 2, 5, 10]

@@ -57,19 +57,19 @@ export function TimelineTable({ timeline, jarName }: TimelineTableProps) {
         },
         {
           key: 'strength',
-          header: t('batch.curve.strength'),
+          header: t('batch.curve.quantity.strengthPctVol'),
           align: 'end',
           cell: ({ contents: { liquid } }) => liquid && <Strength pctVol={liquid.strengthPctVol} />,
         },
         {
           key: 'sugar',
-          header: t('batch.curve.sugar'),
+          header: t('batch.curve.quantity.sugarGPerL'),
           align: 'end',
           cell: ({ contents: { liquid } }) => liquid && <Sugar gPerL={liquid.sugarGPerL} />,
         },
         {
           key: 'volume',
-          header: t('batch.curve.volume'),
+          header: t('batch.curve.quantity.volumeMl'),
           align: 'end',
           cell: ({ contents: { liquid } }) =>
             liquid && <Quantity value={liquid.volumeMl} dimension="volume" />,

@@ -96,6 +96,7 @@ const fixed = (count: number): Digits => ({ min: count, max: count })
 function digitsOf(value: number, dimension: Dimension, unit: Unit): Digits {
   switch (dimension) {
     case 'strength':
+    case 'acid':
       return fixed(1)
     case 'sugar':
     case 'count':

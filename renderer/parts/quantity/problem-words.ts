@@ -10,6 +10,7 @@ const example: Readonly<Record<Dimension, number>> = {
   length: 8,
   strength: 42.5,
   sugar: 180,
+  acid: 6.5,
   temperature: 18,
   money: 1250,
   count: 6,

@@ -5,6 +5,7 @@ export type Dimension =
   | 'length'
   | 'strength'
   | 'sugar'
+  | 'acid'
   | 'temperature'
   | 'money'
   | 'count'
@@ -92,6 +93,7 @@ export const unitsOf: Readonly<Record<Dimension, readonly Unit[]>> = {
     unit('gPerL', 'g/L', 1, ['g/l', 'g', 'gperl']),
     unit('ozPerGal', 'oz/gal', 28.349523125 / 3.785411784, ['oz/gal', 'ozpergal']),
   ],
+  acid: [unit('gPerL', 'g/L', 1, ['g/l', 'g', 'gperl'])],
   temperature: [
     unit('celsius', '°C', 1, ['°c', 'c', 'ºc', 'celsius']),
     {
@@ -125,6 +127,7 @@ export function usualUnitId(dimension: Dimension, system: UnitSystem): string {
     case 'strength':
       return 'pctVol'
     case 'sugar':
+    case 'acid':
       return 'gPerL'
     case 'density':
       return 'kgPerM3'
@@ -168,6 +171,7 @@ export const usualRange: Readonly<Record<Dimension, Range>> = {
   length: { min: 0.5, max: 100 },
   strength: { min: 0, max: 100 },
   sugar: { min: 0, max: 1200 },
+  acid: { min: 0, max: 200 },
   temperature: { min: -20, max: 60 },
   money: { min: 0, max: 1e12 },
   count: { min: 1, max: 100_000 },

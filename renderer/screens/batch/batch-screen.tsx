@@ -12,6 +12,7 @@ import { ReadState } from '../../parts/failure/read-state.tsx'
 import { useJars } from '../../parts/names/use-names.ts'
 import { Empty, Page, Section } from '../../parts/page/page.tsx'
 import { CurveSection } from './curve/curve-section.tsx'
+import { ForecastSection } from './forecast/forecast-section.tsx'
 import { Answer } from './head/answer.tsx'
 import { EditBatchDialog } from './head/edit-batch-dialog.tsx'
 import { Lead } from './head/lead.tsx'
@@ -98,7 +99,8 @@ function Shown({ page }: { page: BatchPage }) {
         </Section>
       ) : (
         <>
-          <CurveSection batchId={batch.id} axis={axis} onAxis={setAxis} />
+          <CurveSection page={page} axis={axis} onAxis={setAxis} />
+          <ForecastSection summary={summary} onOpen={log.openForm} />
           <TimelineSection page={page} axis={axis} />
           <LedgerSection page={page} onUndo={log.undoLast} />
           <YieldSection page={page} />

@@ -4,7 +4,7 @@ import { useWords } from '../../app/words/use-words.ts'
 import { newId } from '../../app/new-id.ts'
 import { useWrite } from '../../app/queries.ts'
 import type { Move, MoveKind } from '../../../shared/schemas/moves.ts'
-import type { OpenForm } from './log/log-panel.tsx'
+import type { OpenForm, Prefill } from './log/log-panel.tsx'
 import { useMoveWords } from './use-move-words.ts'
 
 export function useLog(batchId: string) {
@@ -20,8 +20,8 @@ export function useLog(batchId: string) {
     focusRef.current?.focus()
   }
 
-  function openForm(kind: MoveKind | undefined) {
-    setOpen((before) => kind && { kind, serial: (before?.serial ?? 0) + 1 })
+  function openForm(kind: MoveKind | undefined, prefill?: Prefill) {
+    setOpen((before) => kind && { kind, prefill, serial: (before?.serial ?? 0) + 1 })
     if (kind === undefined) goToPicker()
   }
 

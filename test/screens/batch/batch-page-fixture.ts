@@ -129,6 +129,7 @@ export const curve: BatchCurve = {
 export const batchAnswers: Answers = {
   'batches.page': page(),
   'batches.curve': curve,
+  'batches.forecast': { jars: [] },
   'moves.preview': ({ moves }) => ({
     refusals: [],
     steps: moves.map((move) =>

@@ -53,32 +53,50 @@ const steeping = (layeredDays: number): BatchCurve => ({
 
 describe('curveView', () => {
   it('lets a brief syrup run off the scale, and says how sweet it was', () => {
-    const view = curveView(steeping(1), 'whole', start + 60 * day)
-    expect(view.sugarTicks.at(-1)).toBe(320)
+    const view = curveView(steeping(1), { key: 'whole' })
+    expect(view.scales.sugarGPerL.at(-1)).toBe(300)
     expect(view.sugarPeak?.sugarGPerL).toBe(880)
   })
 
   it('keeps a syrup on the scale that stood for a third of the time', () => {
-    const view = curveView(steeping(20), 'whole', start + 60 * day)
-    expect(view.sugarTicks.at(-1)).toBe(1000)
+    const view = curveView(steeping(20), { key: 'whole' })
+    expect(view.scales.sugarGPerL.at(-1)).toBe(1000)
     expect(view.sugarPeak).toBeUndefined()
   })
 
-  it('has as many marks on both scales', () => {
-    const { strengthTicks, sugarTicks } = curveView(steeping(1), 'whole', start)
-    expect(strengthTicks).toHaveLength(sugarTicks.length)
+  it('scales strength to where it steeps, not to the syrup before the spirit', () => {
+    // The lines run from 45 to 38 % vol, a reading says 37; sugar from 120 to a reading of 260.
+    const { scales } = curveView(steeping(1), { key: 'whole' })
+    expect(scales.strengthPctVol).toEqual([36, 38, 40, 42, 44, 46])
+    expect(scales.sugarGPerL).toEqual([100, 150, 200, 250, 300])
+    expect(scales.volumeMl[0]).toBe(0)
+  })
+
+  it('tells readings used, not used and outliers apart', () => {
+    const curve = steeping(1)
+    const [used, other] = curve.readings
+    if (!used || !other) throw new Error('the fixture has two readings')
+    const readings = [used, { ...other, isUsed: false }, { ...used, moveId: 'c', isOutlier: true }]
+    const view = curveView({ ...curve, readings }, { key: 'whole' })
+    expect(view.readings.map(({ standing }) => standing)).toEqual(['used', 'notUsed', 'outlier'])
+  })
+
+  it('holds the changed curve on the same scale', () => {
+    const series = [{ key: 'whole', points: [point(1, 60, 120), point(60, 30, 150)] }]
+    const view = curveView(steeping(1), { key: 'whole', whatIf: { series, drawOffMs: start } })
+    expect(view.changed?.rows).toHaveLength(2)
+    expect(view.scales.strengthPctVol).toEqual([30, 40, 50, 60])
   })
 
   it('leaves readings of other jars out of a jar’s curve', () => {
-    const { readings } = curveView(steeping(1), 'north', start)
+    const { readings } = curveView(steeping(1), { key: 'north' })
     expect(readings.map(({ moveId }) => moveId)).toEqual(['a'])
   })
 
   it('draws a day for a batch that began this minute', () => {
     const { domain } = curveView(
       { series: [], now: at(0), bands: [], readings: [] },
-      'whole',
-      start,
+      { key: 'whole' },
     )
     expect(domain.toMs - domain.fromMs).toBe(day)
   })
@@ -86,7 +104,7 @@ describe('curveView', () => {
 
 describe('stageAt', () => {
   it('is the last stage that had begun', () => {
-    const { bands } = curveView(steeping(1), 'whole', start)
+    const { bands } = curveView(steeping(1), { key: 'whole' })
     expect(stageAt(bands, start + day / 2)).toBe('layered')
     expect(stageAt(bands, start + 40 * day)).toBe('steeping')
     expect(stageAt(bands, start - day)).toBeUndefined()

@@ -1,6 +1,12 @@
 import { msPerDay } from '../../../shared/spans-of-time.ts'
 import { describe, expect, it } from 'vitest'
-import { amountTicks, dateTicks, dayTicks, timeDomain } from '../../../renderer/charts/time-axis.ts'
+import {
+  amountTicks,
+  spanTicks,
+  dateTicks,
+  dayTicks,
+  timeDomain,
+} from '../../../renderer/charts/time-axis.ts'
 
 const start = new Date(2026, 5, 10, 9).getTime()
 const after = (days: number) => timeDomain(start, start + days * msPerDay)
@@ -56,5 +62,16 @@ describe('amountTicks', () => {
   })
   it('has a scale even when everything is zero', () => {
     expect(new Set(amountTicks(0, 4)).size).toBe(5)
+  })
+})
+
+describe('spanTicks', () => {
+  it('steps roundly from below the least to above the greatest', () => {
+    expect(spanTicks(31.2, 52.4, 4)).toEqual([30, 40, 50, 60])
+    expect(spanTicks(118, 171, 4)).toEqual([100, 120, 140, 160, 180])
+  })
+
+  it('has two marks at least', () => {
+    expect(spanTicks(5, 5, 4)).toHaveLength(2)
   })
 })

@@ -1,35 +1,37 @@
-/** The curve with its choices: whole batch or one jar, days or dates, drawing or table. */
+/** The curve with its choices: what to show, whole batch or one jar, days or dates, drawing or table. */
 import { useMemo, useState } from 'react'
 import { useWords } from '../../../app/words/use-words.ts'
+import type { BatchPage } from '../../../../shared/schemas/cellar.ts'
 import type { BatchCurve as Curve } from '../../../../shared/schemas/steeping.ts'
-import { useRead } from '../../../app/queries.ts'
 import { BatchCurve } from '../../../charts/batch-curve.tsx'
+import { CurveKey } from '../../../charts/curve-key.tsx'
+import { curveQuantities, type CurveQuantity } from '../../../charts/curve-quantities.ts'
 import { CurveTable } from '../../../charts/curve-table.tsx'
-import { curveView, type CurveView } from '../../../charts/curve-view.ts'
+import { curveView } from '../../../charts/curve-view.ts'
+import { restingValues } from '../../../charts/resting-values.ts'
 import type { TimeAxisKind } from '../../../charts/time-labels.ts'
 import { Button } from '../../../parts/button/button.tsx'
 import { ReadState } from '../../../parts/failure/read-state.tsx'
 import { Segments } from '../../../parts/fields/segments.tsx'
+import { Toggles } from '../../../parts/fields/toggles.tsx'
 import { useJars } from '../../../parts/names/use-names.ts'
 import { Section } from '../../../parts/page/page.tsx'
-import { QuantityMark } from '../../../parts/quantity/quantity-mark.tsx'
-import { useQuantities } from '../../../parts/quantity/use-quantities.ts'
-import { useTimes } from '../../../parts/time/use-times.ts'
+import { useCurve, useForecast } from '../use-steeping.ts'
+import { keptTemperatureC } from '../what-if/kept-temperature.ts'
+import { useWhatIf } from '../what-if/use-what-if.ts'
+import { WhatIfStrip } from '../what-if/what-if-strip.tsx'
+import { useCurveWords } from './use-curve-words.ts'
 import styles from './curve-section.module.css'
 
 interface CurveSectionProps {
-  batchId: string
+  page: BatchPage
   axis: TimeAxisKind
   onAxis: (axis: TimeAxisKind) => void
 }
 
 export function CurveSection(props: CurveSectionProps) {
   const t = useWords()
-  const curve = useRead(
-    'batches.curve',
-    { batchId: props.batchId, points: 400 },
-    { keepsLast: true },
-  )
+  const curve = useCurve(props.page.summary.batch.id)
   return (
     <Section title={t('batch.curve.title')} actions={<AxisChoice {...props} />}>
       <ReadState query={curve}>
@@ -37,7 +39,7 @@ export function CurveSection(props: CurveSectionProps) {
           data.series.every(({ points }) => points.length === 0) ? (
             <p>{t('batch.curve.empty')}</p>
           ) : (
-            <Shown curve={data} axis={props.axis} />
+            <Shown curve={data} page={props.page} axis={props.axis} />
           )
         }
       </ReadState>
@@ -61,68 +63,79 @@ function AxisChoice({ axis, onAxis }: CurveSectionProps) {
   )
 }
 
-function Shown({ curve, axis }: { curve: Curve; axis: TimeAxisKind }) {
+interface ShownProps {
+  curve: Curve
+  page: BatchPage
+  axis: TimeAxisKind
+}
+
+function Shown({ curve, page, axis }: ShownProps) {
   const t = useWords()
   const jars = useJars()
-  const { now } = useTimes()
+  const { batch, jars: jarsNow } = page.summary
   const [key, setKey] = useState('whole')
+  const [shown, setShown] = useState<readonly CurveQuantity[]>(['strengthPctVol', 'sugarGPerL'])
   const [isTable, setIsTable] = useState(false)
-  const nowMs = now.getTime()
-  const view = useMemo(() => curveView(curve, key, nowMs), [curve, key, nowMs])
-  const description = useDescription(view)
+  const forecast = useForecast(batch.id).data
+  const asking = useWhatIf(batch.id)
+  const { answer } = asking
+  const drawOffAt = asking.asked?.drawOffAt
+  const view = useMemo(() => {
+    const withLiquid = jarsNow.filter(({ liquid }) => liquid).map(({ jarId }) => jarId)
+    const drawOffMs = drawOffAt === undefined ? undefined : Date.parse(drawOffAt)
+    return curveView(curve, {
+      key,
+      resting: restingValues(forecast, key, withLiquid),
+      whatIf: answer && { series: answer.series, drawOffMs },
+    })
+  }, [curve, key, forecast, jarsNow, answer, drawOffAt])
+  const description = useCurveWords(view)
   const jarName = (id: string) => jars.get(id)?.jar.name ?? t('parts.place.theJar')
   const keys = curve.series.filter(({ points }) => points.length > 0).map((series) => series.key)
   return (
     <div className={styles.shown}>
       <div className={styles.choices}>
-        <Segments
-          label={t('batch.curve.of')}
-          isLabelHidden
-          value={key}
-          onChange={setKey}
-          choices={keys.map((value) => ({
+        <Toggles
+          label={t('batch.curve.show')}
+          value={shown}
+          onChange={(chosen) => chosen.length > 0 && setShown(chosen)}
+          choices={curveQuantities.map((value) => ({
             value,
-            label: value === 'whole' ? t('batch.curve.whole') : jarName(value),
+            label: t(`batch.curve.quantity.${value}`),
           }))}
         />
-        <ul className={styles.legend}>
-          <li>
-            <QuantityMark kind="strength" hasLine /> {t('batch.curve.strengthAxis')}
-          </li>
-          <li>
-            <QuantityMark kind="sugar" hasLine /> {t('batch.curve.sugarAxis')}
-          </li>
-        </ul>
+        {keys.length > 2 && (
+          <Segments
+            label={t('batch.curve.of')}
+            isLabelHidden
+            value={key}
+            onChange={setKey}
+            choices={keys.map((value) => ({
+              value,
+              label: value === 'whole' ? t('batch.curve.whole') : jarName(value),
+            }))}
+          />
+        )}
         <Button kind="quiet" onPress={() => setIsTable(!isTable)}>
           {t(isTable ? 'batch.curve.asChart' : 'batch.curve.asTable')}
         </Button>
       </div>
       {isTable ? (
         <div className={styles.table}>
-          <CurveTable view={view} jarName={jarName} />
+          <CurveTable view={view} shown={shown} jarName={jarName} />
         </div>
       ) : (
-        <BatchCurve view={view} axis={axis} description={description} />
+        <>
+          <BatchCurve view={view} shown={shown} axis={axis} description={description} />
+          <CurveKey view={view} />
+        </>
       )}
+      <WhatIfStrip
+        asking={asking}
+        curve={curve}
+        keptC={keptTemperatureC(page.steps)}
+        jarName={jarName}
+      />
     </div>
   )
-}
-
-/** Where the lines begin and where they stand now, in a sentence. */
-function useDescription({ rows }: CurveView): string {
-  const t = useWords()
-  const { text } = useQuantities()
-  const times = useTimes()
-  const drawn = rows.filter((row) => row.strengthPctVol !== null)
-  const first = drawn[0]
-  const last = drawn.at(-1)
-  if (!first || !last) return t('batch.curve.emptyJar')
-  return t('batch.curve.description', {
-    from: times.day(new Date(first.atMs).toISOString()),
-    to: times.day(new Date(last.atMs).toISOString()),
-    strengthFrom: text(first.strengthPctVol ?? 0, 'strength'),
-    strengthTo: text(last.strengthPctVol ?? 0, 'strength'),
-    sugarFrom: text(first.sugarGPerL ?? 0, 'sugar'),
-    sugarTo: text(last.sugarGPerL ?? 0, 'sugar'),
-  })
 }

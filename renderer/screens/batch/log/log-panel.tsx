@@ -3,6 +3,7 @@ import { useWords } from '../../../app/words/use-words.ts'
 import type { BatchSummary } from '../../../../shared/schemas/cellar.ts'
 import type { Move, MoveKind } from '../../../../shared/schemas/moves.ts'
 import { Button } from '../../../parts/button/button.tsx'
+import type { Draft } from './drafts/draft.ts'
 import { KindPicker } from './kind-picker.tsx'
 import { kindGroups } from './kinds.ts'
 import { RecordForm } from './record-form.tsx'
@@ -25,7 +26,11 @@ export interface OpenForm {
   readonly kind: MoveKind
   /** Counts the forms opened, so that the same kind opens afresh. */
   readonly serial: number
+  /** What is known already, filled in before the maker sees the form. */
+  readonly prefill?: Prefill | undefined
 }
+
+export type Prefill = (draft: Draft) => Draft
 
 export function LogPanel(props: LogPanelProps) {
   const { summary, open, onOpen, onRecorded, told, onUndo, focusRef } = props
@@ -53,6 +58,7 @@ export function LogPanel(props: LogPanelProps) {
         <RecordForm
           key={open.serial}
           kind={open.kind}
+          prefill={open.prefill}
           context={context}
           colour={summary.batch.colour}
           onRecorded={onRecorded}

@@ -6,7 +6,7 @@ import { newId } from '../../../app/new-id.ts'
 import { useWrite } from '../../../app/queries.ts'
 import { Button } from '../../../parts/button/button.tsx'
 import { FailureNote } from '../../../parts/failure/failure-note.tsx'
-import { startDraft } from './drafts/draft.ts'
+import { startDraft, type Draft } from './drafts/draft.ts'
 import type { LogContext } from './drafts/log-context.ts'
 import { DraftForm } from './forms/draft-form.tsx'
 import { PreviewPane } from './preview-pane.tsx'
@@ -16,15 +16,18 @@ import styles from './record-form.module.css'
 
 interface RecordFormProps {
   kind: MoveKind
+  prefill?: ((draft: Draft) => Draft) | undefined
   context: LogContext
   colour: string
   onRecorded: (moves: readonly Move[]) => void
   onLeave: () => void
 }
 
-export function RecordForm({ kind, context, colour, onRecorded, onLeave }: RecordFormProps) {
+export function RecordForm(props: RecordFormProps) {
+  const { kind, prefill, context, colour, onRecorded, onLeave } = props
   const t = useWords()
-  const inHand = useDraft(() => startDraft(kind, context), context)
+  const first = () => startDraft(kind, context)
+  const inHand = useDraft(() => (prefill ? prefill(first()) : first()), context)
   const previewed = useRecordPreview(inHand.moves)
   const record = useWrite('moves.record')
   const key = useKeyOf(inHand.moves)

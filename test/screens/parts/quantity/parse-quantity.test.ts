@@ -201,6 +201,10 @@ describe('parseQuantity after formatQuantity', () => {
       base: fc.double({ min: 0, max: 1199, noNaN: true }),
     }),
     fc.record({
+      dimension: fc.constant('acid' as const),
+      base: fc.double({ min: 0, max: 199, noNaN: true }),
+    }),
+    fc.record({
       dimension: fc.constant('temperature' as const),
       base: fc.double({ min: -19, max: 59, noNaN: true }),
     }),
@@ -225,6 +229,7 @@ describe('parseQuantity after formatQuantity', () => {
     length: () => 0.128,
     strength: () => 0.051,
     sugar: () => 0.51,
+    acid: () => 0.051,
     temperature: () => 0.051,
     density: () => 0.051,
     brix: () => 0.051,

@@ -1,0 +1,111 @@
+/** The same batch handled otherwise, over what it is: one dash for every quantity, named once. */
+import { usePlotArea, useXAxisScale, useYAxisScale, ZIndexLayer } from 'recharts'
+import { useWords } from '../app/words/use-words.ts'
+import { changedDash, curveInk, type CurveQuantity } from './curve-quantities.ts'
+import { rowAt, type CurveRow } from './curve-rows.ts'
+import { onScale } from './curve-scale.ts'
+import type { ChangedCurve, CurveView } from './curve-view.ts'
+import styles from './batch-curve.module.css'
+
+interface ChangedLinesProps {
+  view: CurveView
+  changed: ChangedCurve
+  shown: readonly CurveQuantity[]
+}
+
+/** Above Recharts’ own lines. */
+const aboveLines = 550
+
+export function ChangedLines({ view, changed, shown }: ChangedLinesProps) {
+  return (
+    <ZIndexLayer zIndex={aboveLines}>
+      {shown.map((quantity) => (
+        <One key={quantity} view={view} changed={changed} quantity={quantity} />
+      ))}
+      <DrawOff atMs={changed.drawOffMs} />
+    </ZIndexLayer>
+  )
+}
+
+interface OneProps {
+  view: CurveView
+  changed: ChangedCurve
+  quantity: CurveQuantity
+}
+
+function One({ view, changed: { rows }, quantity }: OneProps) {
+  const t = useWords()
+  const xOf = useXAxisScale()
+  const yOf = useYAxisScale(quantity)
+  if (!xOf || !yOf) return null
+  const ticks = view.scales[quantity]
+  const point = (row: CurveRow) =>
+    row.values && { x: xOf(row.atMs), y: yOf(onScale(ticks, row.values[quantity])) }
+  const last = rows.findLast(({ values }) => values !== null)
+  const end = last && point(last)
+  const asIs = last && rowAt(view.rows, last.atMs)
+  const isAbove = (last?.values?.[quantity] ?? 0) >= (asIs?.values[quantity] ?? 0)
+  return (
+    <g>
+      <path
+        d={pathOf(rows.map(point))}
+        stroke={curveInk[quantity].color}
+        strokeWidth={3}
+        strokeDasharray={changedDash}
+        fill="none"
+      />
+      {end?.x !== undefined && end.y !== undefined && (
+        <text className={styles.changed} x={end.x - 4} y={isAbove ? end.y - 9 : end.y + 19}>
+          {t('batch.curve.changed')}
+        </text>
+      )}
+    </g>
+  )
+}
+
+interface Place {
+  readonly x: number | undefined
+  readonly y: number | undefined
+}
+
+/** A pen that is lifted where the line breaks. */
+function pathOf(places: readonly (Place | null)[]): string {
+  let isDown = false
+  let path = ''
+  for (const place of places) {
+    if (place?.x !== undefined && place.y !== undefined)
+      path += `${isDown ? 'L' : 'M'}${place.x.toFixed(1)} ${place.y.toFixed(1)}`
+    isDown = place !== null
+  }
+  return path
+}
+
+function DrawOff({ atMs }: { atMs: number | undefined }) {
+  const t = useWords()
+  const plot = usePlotArea()
+  const x = useXAxisScale()?.(atMs)
+  if (atMs === undefined || x === undefined || !plot) return null
+  const isLeft = x > plot.x + plot.width / 2
+  const bottom = plot.y + plot.height
+  return (
+    <g>
+      <line
+        x1={x}
+        x2={x}
+        y1={plot.y + 22}
+        y2={bottom}
+        stroke="var(--action)"
+        strokeWidth={1.5}
+        strokeDasharray="6 3"
+      />
+      <text
+        className={styles.drawOff}
+        x={isLeft ? x - 6 : x + 6}
+        y={bottom - 6}
+        textAnchor={isLeft ? 'end' : 'start'}
+      >
+        {t('batch.curve.drawnOffThen')}
+      </text>
+    </g>
+  )
+}

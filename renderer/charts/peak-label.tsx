@@ -1,0 +1,19 @@
+/** How sweet the syrup was that runs off the top of the scale. */
+import { useXAxisScale, useYAxisScale } from 'recharts'
+import { useWords } from '../app/words/use-words.ts'
+import { useQuantities } from '../parts/quantity/use-quantities.ts'
+import type { CurveView } from './curve-view.ts'
+import styles from './batch-curve.module.css'
+
+export function PeakLabel({ view: { sugarPeak, scales } }: { view: CurveView }) {
+  const t = useWords()
+  const { text } = useQuantities()
+  const x = useXAxisScale()?.(sugarPeak?.atMs)
+  const y = useYAxisScale('sugarGPerL')?.(scales.sugarGPerL.at(-1))
+  if (!sugarPeak || x === undefined || y === undefined) return null
+  return (
+    <text className={styles.peak} x={x + 14} y={y + 16}>
+      {t('batch.curve.upTo', { sugar: text(sugarPeak.sugarGPerL, 'sugar') })}
+    </text>
+  )
+}

@@ -1,0 +1,41 @@
+/** What covering the spent fruit with sugar would bring, and the form that does it. */
+import { useWords } from '../../../app/words/use-words.ts'
+import type { MoveKind } from '../../../../shared/schemas/moves.ts'
+import type { JarForecast } from '../../../../shared/schemas/steeping.ts'
+import { Button } from '../../../parts/button/button.tsx'
+import { useQuantities } from '../../../parts/quantity/use-quantities.ts'
+import type { Prefill } from '../log/log-panel.tsx'
+import styles from './forecast.module.css'
+
+interface SugarDrawNoteProps {
+  forecast: JarForecast
+  onOpen: (kind: MoveKind, prefill?: Prefill) => void
+}
+
+/** Sugar is weighed on a kitchen scale. */
+const stepG = 10
+
+export function SugarDrawNote({ forecast: { jarId, sugarDraw }, onOpen }: SugarDrawNoteProps) {
+  const t = useWords()
+  const { text } = useQuantities()
+  if (!sugarDraw) return null
+  const amount = Math.round(sugarDraw.sugarG / stepG) * stepG
+  const cover: Prefill = (draft) =>
+    draft.kind === 'coverWithSugar' ? { ...draft, jarIds: [jarId], amount } : draft
+  return (
+    <div className={styles.note}>
+      <p>
+        {t('batch.forecast.sugarDrawBrings', {
+          sugar: text(amount, 'mass'),
+          volume: text(sugarDraw.outMl, 'volume'),
+          strength: text(sugarDraw.outStrengthPctVol, 'strength'),
+          ethanol: text(sugarDraw.recoveredEthanolMl, 'volume'),
+          held: text(sugarDraw.heldEthanolMl, 'volume'),
+        })}
+        {sugarDraw.valueMinor !== undefined &&
+          ` ${t('batch.forecast.sugarDrawWorth', { value: text(sugarDraw.valueMinor, 'money') })}`}
+      </p>
+      <Button onPress={() => onOpen('coverWithSugar', cover)}>{t('batch.forecast.cover')}</Button>
+    </div>
+  )
+}
