@@ -110,4 +110,44 @@ export const migrations: readonly Migration[] = [
       ) STRICT;
     `,
   },
+  {
+    version: 30,
+    does: 'keep drafts, house recipes with their versions, and the plans of started batches',
+    sql: `
+      CREATE TABLE draft (
+        id TEXT PRIMARY KEY,
+        content TEXT NOT NULL CHECK (json_valid(content)),
+        created_at TEXT NOT NULL,
+        changed_at TEXT NOT NULL
+      ) STRICT;
+
+      CREATE TABLE recipe (
+        id TEXT PRIMARY KEY,
+        name TEXT NOT NULL,
+        note TEXT NOT NULL,
+        from_batch_id TEXT REFERENCES batch (id)
+      ) STRICT;
+      -- A version once kept stays as it is: batches were made by it.
+      CREATE TABLE recipe_version (
+        recipe_id TEXT NOT NULL REFERENCES recipe (id) ON DELETE CASCADE,
+        version INTEGER NOT NULL CHECK (version >= 1),
+        kept_at TEXT NOT NULL,
+        spec TEXT NOT NULL CHECK (json_valid(spec)),
+        PRIMARY KEY (recipe_id, version)
+      ) STRICT, WITHOUT ROWID;
+      CREATE TRIGGER recipe_version_is_never_changed BEFORE UPDATE ON recipe_version
+        BEGIN SELECT RAISE(ABORT, 'versions of a recipe are only ever added'); END;
+
+      -- What a batch was started with; the recipe may be gone by the time it is read.
+      CREATE TABLE plan (
+        batch_id TEXT PRIMARY KEY REFERENCES batch (id),
+        started_at TEXT NOT NULL,
+        spec TEXT NOT NULL CHECK (json_valid(spec)),
+        moves TEXT NOT NULL CHECK (json_valid(moves)),
+        recipe_id TEXT,
+        recipe_version INTEGER
+      ) STRICT;
+      CREATE INDEX plan_recipe ON plan (recipe_id);
+    `,
+  },
 ]

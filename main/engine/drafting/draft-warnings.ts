@@ -57,10 +57,17 @@ const told = new Set<Caution['code']>([
   'stonesTooLong',
 ])
 
+/** A hundredth of the sugar, in the last crystals, is not worth a warning on paper. */
+const traceOfSugar = 0.01
+
 /** The ledger's own cautions, asked of every jar at the end of each stage it stood through. */
 export function cautionWarnings({ run, stages, vessels, facts }: Judging): DraftWarning[] {
   const warnings = new Map<string, DraftWarning>()
-  for (const [stage, { to, vessels: standing }] of stages.entries()) {
+  for (const [stage, { to, inflows, vessels: standing }] of stages.entries()) {
+    const sugarG = inflows.reduce(
+      (sum, { what, massG }) => sum + (what === 'sugar' ? (massG ?? 0) : 0),
+      0,
+    )
     const endMs = Date.parse(to)
     for (const { jarId } of standing) {
       const jar = jarBefore(run, jarId, endMs)
@@ -74,7 +81,12 @@ export function cautionWarnings({ run, stages, vessels, facts }: Judging): Draft
         fruitOf: facts.fruitOf,
       })
       for (const { code, value, limit } of cautions)
-        if (told.has(code) && value !== undefined && limit !== undefined)
+        if (
+          told.has(code) &&
+          value !== undefined &&
+          limit !== undefined &&
+          !(code === 'sugarUndissolved' && value < traceOfSugar * sugarG)
+        )
           warnings.set(`${code} ${jarId}`, { code, jarId, value, limit, stage } as DraftWarning)
     }
   }

@@ -9,7 +9,7 @@
  * Leaves out: anything a maker does without moving matter, such as tasting.
  */
 import { massOf } from '../../../shared/matter.ts'
-import type { DraftSpec } from '../../../shared/schemas/drafts.ts'
+import type { DraftSpec, DraftSpirit } from '../../../shared/schemas/drafts.ts'
 import type { Fruit } from '../../../shared/schemas/fruits.ts'
 import type { Goods } from '../../../shared/schemas/goods.ts'
 import type { Move } from '../../../shared/schemas/moves.ts'
@@ -17,7 +17,7 @@ import { msPerDay } from '../../../shared/spans-of-time.ts'
 import { sweetenerComposition } from '../fruit/fruit-library.ts'
 import { jarAt, type CellarState } from '../ledger/cellar-state.ts'
 import { freeVolumeMl } from '../ledger/jar-liquid.ts'
-import { slackMl } from '../ledger/refusal.ts'
+import { slackG, slackMl } from '../ledger/refusal.ts'
 import { jarsOf, type DraftJar, type DraftJars } from './draft-vessels.ts'
 
 export const draftBatchId = 'draft'
@@ -40,9 +40,17 @@ export interface PlannedMoves {
 /** Less than this is nothing: the moves take no zero amounts. */
 const leastAmount = 1e-6
 
+/**
+ * The ledger rounds to half a gram what nearly empties a lot; a lot of a few grams is bought with
+ * some to spare, so that a draft changes smoothly as its numbers do.
+ */
+const lotFor = (amount: number): number => (amount < 2 * slackG ? 4 * slackG : amount)
+
 const sugarLotId = 'draft-sugar'
 const fruitLotId = (index: number) => `draft-fruit-${index + 1}`
-export const spiritLotId = (index: number) => `draft-spirit-${index + 1}`
+const finishSugarLotId = 'draft-finish-sugar'
+const finishSpiritLotId = 'draft-finish-spirit'
+const spiritLotId = (index: number) => `draft-spirit-${index + 1}`
 
 /** From the last filter, or the settling, to the bottles. */
 const bottlingAfterDays = 1
@@ -64,7 +72,7 @@ export function plannedMoves(spec: DraftSpec, facts: DraftFacts, steepCount = 1)
       ...pouring(spec, jars, spiritMs),
       ...drawn.moves,
     ],
-    toFinish: finished.moves,
+    toFinish: [...buyingForFinish(spec, startMs), ...finished.moves],
     jars,
     lastJar: finished.lastJar,
     bottlingAtMs: finished.endMs + bottlingAfterDays * msPerDay,
@@ -72,15 +80,6 @@ export function plannedMoves(spec: DraftSpec, facts: DraftFacts, steepCount = 1)
 }
 
 const instant = (atMs: number): string => new Date(Math.round(atMs)).toISOString()
-
-/** The first of several lots also serves the finish. */
-const spiritNeededMl = (spec: DraftSpec, index: number): number =>
-  (spec.spirits[index]?.volumeMl ?? 0) + (index === 0 ? spec.finishSpiritMl : 0)
-
-export const sweetenerNeededG = (spec: DraftSpec): number =>
-  spec.layeringSugarG +
-  spec.finishSugarG +
-  spec.sugarDraws.reduce((sum, { sugarG }) => sum + sugarG, 0)
 
 function buying(spec: DraftSpec, { fruitOf }: DraftFacts, atMs: number): Move[] {
   const at = instant(atMs)
@@ -90,22 +89,40 @@ function buying(spec: DraftSpec, { fruitOf }: DraftFacts, atMs: number): Move[] 
     const price = priced(priceMinorPerKg, massG / 1000)
     return { kind: 'buy', at, lotId: fruitLotId(index), goods, massG, ...price }
   })
-  const spirits = spec.spirits.map(({ strengthPctVol, priceMinorPerL }, index): Move => {
-    const volumeMl = spiritNeededMl(spec, index)
-    const goods: Goods = { kind: 'spirit', strengthPctVol }
-    const price = priced(priceMinorPerL, volumeMl / 1000)
-    return { kind: 'buy', at, lotId: spiritLotId(index), goods, volumeMl, ...price }
-  })
-  const massG = sweetenerNeededG(spec)
-  if (massG < leastAmount) return [...fruits, ...spirits]
+  const spirits = spec.spirits.map((spirit, index) =>
+    buySpirit(spirit, spiritLotId(index), spirit.volumeMl, at),
+  )
+  const sugarG = spec.sugarDraws.reduce((sum, draw) => sum + draw.sugarG, spec.layeringSugarG)
+  return [...fruits, ...spirits, ...buySweetener(spec, sugarLotId, sugarG, at)]
+}
+
+/** Lots of their own, so that what leads to the extracts does not depend on the finish. */
+function buyingForFinish(spec: DraftSpec, atMs: number): Move[] {
+  const at = instant(atMs)
+  const [spirit] = spec.spirits
+  const { finishSpiritMl, finishSugarG } = spec
+  return [
+    ...(spirit && finishSpiritMl > leastAmount
+      ? [buySpirit(spirit, finishSpiritLotId, finishSpiritMl, at)]
+      : []),
+    ...buySweetener(spec, finishSugarLotId, finishSugarG, at),
+  ]
+}
+
+function buySpirit(spirit: DraftSpirit, lotId: string, volumeMl: number, at: string): Move {
+  const { strengthPctVol, priceMinorPerL } = spirit
+  const goods: Goods = { kind: 'spirit', strengthPctVol }
+  const price = priced(priceMinorPerL, volumeMl / 1000)
+  return { kind: 'buy', at, lotId, goods, volumeMl: lotFor(volumeMl), ...price }
+}
+
+function buySweetener(spec: DraftSpec, lotId: string, massG: number, at: string): Move[] {
+  if (massG < leastAmount) return []
   const { sweetenerId, sweetenerPriceMinorPerKg } = spec
-  const goods: Goods = {
-    kind: 'sweetener',
-    sweetenerId,
-    composition: sweetenerComposition(sweetenerId),
-  }
+  const composition = sweetenerComposition(sweetenerId)
+  const goods: Goods = { kind: 'sweetener', sweetenerId, composition }
   const price = priced(sweetenerPriceMinorPerKg, massG / 1000)
-  return [...fruits, ...spirits, { kind: 'buy', at, lotId: sugarLotId, goods, massG, ...price }]
+  return [{ kind: 'buy', at, lotId, goods, massG: lotFor(massG), ...price }]
 }
 
 const priced = (minorPerUnit: number | undefined, amount: number) =>
@@ -200,13 +217,13 @@ function finishing(spec: DraftSpec, jars: DraftJars, extractCount: number, finis
   }
   const { finishSugarG: massG, finishWaterMl, finishSpiritMl } = spec
   if (finishSpiritMl > leastAmount) {
-    const lotId = spiritLotId(0)
+    const lotId = finishSpiritLotId
     moves.push({ kind: 'pourSpirit', ...inBatch, jarId, lotId, volumeMl: finishSpiritMl })
   }
   if (finishWaterMl > leastAmount)
     moves.push({ kind: 'pourWater', ...inBatch, jarId, volumeMl: finishWaterMl })
   if (massG > leastAmount) {
-    moves.push({ kind: 'sugar', ...inBatch, jarId, lotId: sugarLotId, massG })
+    moves.push({ kind: 'sugar', ...inBatch, jarId, lotId: finishSugarLotId, massG })
     // Sugar that nobody stirs in lies at the bottom for weeks.
     moves.push({ kind: 'keep', ...inBatch, jarId, turned: 'daily' })
   }

@@ -20,12 +20,32 @@ export function purchasesOf(spec: DraftSpec, moves: readonly Move[], bottles: nu
         return [{ what: 'sweetener', sweetenerId: goods.sweetenerId, ...amount }]
     }
   })
-  if (bottles === 0) return bought
+  const merged = mergeAlike(bought)
+  if (bottles === 0) return merged
   const { bottleSizeMl: volumeMl, bottlePriceMinor } = spec
   const priceMinor =
     bottlePriceMinor === undefined ? {} : { priceMinor: Math.round(bottlePriceMinor * bottles) }
-  return [...bought, { what: 'bottle', count: bottles, volumeMl, ...priceMinor }]
+  return [...merged, { what: 'bottle', count: bottles, volumeMl, ...priceMinor }]
 }
+
+/** What is bought for the fruit and for the finish is one line of the list. */
+function mergeAlike(bought: readonly Purchase[]): Purchase[] {
+  const lines = new Map<string, Purchase>()
+  for (const next of bought) {
+    const { what, fruitId, sweetenerId, strengthPctVol } = next
+    const key = `${what} ${fruitId} ${sweetenerId} ${strengthPctVol}`
+    const before = lines.get(key)
+    lines.set(key, before ? addAmounts(before, next) : next)
+  }
+  return [...lines.values()]
+}
+
+const addAmounts = (a: Purchase, b: Purchase): Purchase => ({
+  ...a,
+  ...(b.massG !== undefined && { massG: (a.massG ?? 0) + b.massG }),
+  ...(b.volumeMl !== undefined && { volumeMl: (a.volumeMl ?? 0) + b.volumeMl }),
+  ...(b.priceMinor !== undefined && { priceMinor: (a.priceMinor ?? 0) + b.priceMinor }),
+})
 
 export function costOf(purchases: readonly Purchase[]) {
   const prices = purchases.flatMap(({ priceMinor }) => priceMinor ?? [])

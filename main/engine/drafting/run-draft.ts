@@ -63,20 +63,17 @@ function steepFillMl({ planned, folded }: DraftRun): number {
 }
 
 /** The extracts of a draft, before they are married: what the finish starts from. */
-export interface Extracts {
-  readonly planned: PlannedMoves
-  readonly cellar: CellarState
-}
-
-export function runToExtracts(spec: DraftSpec, facts: DraftFacts): Extracts {
-  const planned = plannedMoves(spec, facts)
-  return { planned, cellar: fold(asRecorded(planned.toExtracts), facts).cellar }
-}
+export const runToExtracts = (planned: PlannedMoves, facts: DraftFacts): CellarState =>
+  fold(asRecorded(planned.toExtracts), facts).cellar
 
 /** The liqueur just before it is bottled; undefined when there is none. */
-export function runToFinish({ planned, cellar }: Extracts, facts: DraftFacts): Matter | undefined {
+export function runToFinish(
+  planned: PlannedMoves,
+  extracts: CellarState,
+  facts: DraftFacts,
+): Matter | undefined {
   const moves = asRecorded(planned.toFinish, planned.toExtracts.length + 1)
-  const finished = fold(moves, { ...facts, from: cellar }).cellar
+  const finished = fold(moves, { ...facts, from: extracts }).cellar
   const jar = jarAt(finished, planned.lastJar.jarId, planned.bottlingAtMs)
   return jar && massOf(jar.bodies.free) > 0 ? jar.bodies.free : undefined
 }

@@ -1,0 +1,168 @@
+/**
+ * Which numbers, within bounds, bring the residuals nearest to zero?
+ *
+ * Method: Levenberg 1944 and Marquardt 1963, normal equations with numerical derivatives, steps cut
+ * back to the bounds and the numbers at a bound held while the rest go on. A weak pull towards the
+ * start decides between answers that fit equally well. Deterministic.
+ * In: residuals as multiples of what is tolerated, start, bounds, pulls. Out: the numbers, and the
+ * residuals there; they are not zero where the bounds forbid it.
+ * Leaves out: global search: it finds the answer nearest to the start.
+ * @example leastSquares({ residualsAt: ([x]) => [x - 2], start: [0], low: [0], high: [9], pull: [0] }).x[0] // 2
+ */
+export interface Fitting {
+  readonly residualsAt: (x: readonly number[]) => number[]
+  readonly start: readonly number[]
+  readonly low: readonly number[]
+  readonly high: readonly number[]
+  /** Residual that a number adds by being one away from its start. */
+  readonly pull: readonly number[]
+}
+
+export interface Fitted {
+  readonly x: readonly number[]
+  readonly residuals: readonly number[]
+}
+
+const mostIterations = 25
+const derivativeStep = 1e-4
+/** A step that gains less says that there is no better answer. */
+const leastGain = 1e-3
+/** Residuals below this are met; what is tolerated is 1. */
+const metResidual = 0.3
+
+export function leastSquares({ residualsAt, start, low, high, pull }: Fitting): Fitted {
+  const clip = (x: readonly number[]) =>
+    x.map((value, i) => Math.min(high[i] as number, Math.max(low[i] as number, value)))
+  const pullsAt = (x: readonly number[]) =>
+    x.map((value, i) => (pull[i] as number) * (value - (start[i] as number)))
+  const costOf = (residuals: readonly number[], x: readonly number[]) =>
+    squares(residuals) + squares(pullsAt(x))
+
+  let x = clip(start)
+  let residuals = residualsAt(x)
+  let cost = costOf(residuals, x)
+  let damping = 1e-6
+  for (let iteration = 0; iteration < mostIterations; iteration += 1) {
+    const slopes = slopesAt(residualsAt, x, residuals, low, high)
+    let moved = false
+    while (!moved && damping < 1e8) {
+      const next = stepFrom({ x, residuals, slopes, pulls: pullsAt(x), pull, low, high, damping })
+      const nextResiduals = residualsAt(next)
+      const nextCost = costOf(nextResiduals, next)
+      if (nextCost < cost) {
+        moved = cost - nextCost > leastGain * cost
+        ;[x, residuals, cost] = [next, nextResiduals, nextCost]
+        damping = Math.max(1e-9, damping / 10)
+        break
+      }
+      damping = Math.max(damping * 8, 1e-6)
+    }
+    if (!moved || residuals.every((residual) => Math.abs(residual) < metResidual)) break
+  }
+  return { x, residuals }
+}
+
+const squares = (values: readonly number[]) => values.reduce((sum, value) => sum + value * value, 0)
+
+/** One row for each number: how the residuals change with it. */
+function slopesAt(
+  residualsAt: Fitting['residualsAt'],
+  x: readonly number[],
+  residuals: readonly number[],
+  low: readonly number[],
+  high: readonly number[],
+): number[][] {
+  return x.map((value, i) => {
+    const size = derivativeStep * Math.max(0.1, Math.abs(value))
+    const room = (high[i] as number) - value
+    if (room <= 0 && value - (low[i] as number) <= 0) return residuals.map(() => 0)
+    const step = room > size ? size : -size
+    const shifted = residualsAt(x.map((other, j) => (j === i ? value + step : other)))
+    return shifted.map((residual, row) => (residual - (residuals[row] as number)) / step)
+  })
+}
+
+interface Stepping {
+  readonly x: readonly number[]
+  readonly residuals: readonly number[]
+  readonly slopes: readonly (readonly number[])[]
+  readonly pulls: readonly number[]
+  readonly pull: readonly number[]
+  readonly low: readonly number[]
+  readonly high: readonly number[]
+  readonly damping: number
+}
+
+/** A damped step; what would leave its bounds stops there, and the rest is solved again. */
+function stepFrom(at: Stepping): number[] {
+  const next = [...at.x]
+  let free = at.x.map((_, i) => i).filter((i) => (at.low[i] as number) < (at.high[i] as number))
+  for (;;) {
+    const held = at.x.map((value, i) => (free.includes(i) ? 0 : (next[i] as number) - value))
+    const step = freeStep(at, free, held)
+    const stopped = free.filter((i, k) => {
+      const value = (at.x[i] as number) + (step[k] as number)
+      return value < (at.low[i] as number) || value > (at.high[i] as number)
+    })
+    free.forEach((i, k) => {
+      const value = (at.x[i] as number) + (step[k] as number)
+      next[i] = Math.min(at.high[i] as number, Math.max(at.low[i] as number, value))
+    })
+    if (stopped.length === 0) return next
+    free = free.filter((i) => !stopped.includes(i))
+    if (free.length === 0) return next
+  }
+}
+
+/** The normal equations of the free numbers, the held ones having moved by `held`. */
+function freeStep(at: Stepping, free: readonly number[], held: readonly number[]): number[] {
+  const { slopes, residuals, pull, pulls, damping } = at
+  const moved = residuals.map((residual, row) =>
+    held.reduce((sum, step, i) => sum + step * (slopes[i]?.[row] as number), residual),
+  )
+  const matrix = free.map((i) =>
+    free.map((j) => {
+      const sum = residuals.reduce(
+        (total, _, row) => total + (slopes[i]?.[row] as number) * (slopes[j]?.[row] as number),
+        0,
+      )
+      if (i !== j) return sum
+      const whole = sum + (pull[i] as number) ** 2
+      return whole * (1 + damping) + 1e-12
+    }),
+  )
+  const right = free.map(
+    (i) =>
+      -moved.reduce((sum, residual, row) => sum + residual * (slopes[i]?.[row] as number), 0) -
+      (pull[i] as number) * (pulls[i] as number),
+  )
+  return solveLinear(matrix, right)
+}
+
+/** Gauss with the largest pivot; the matrix is small and positive definite. */
+function solveLinear(matrix: readonly (readonly number[])[], right: readonly number[]): number[] {
+  const rows = matrix.map((row, i) => [...row, right[i] as number])
+  const size = rows.length
+  for (let column = 0; column < size; column += 1) {
+    let best = column
+    for (let i = column + 1; i < size; i += 1)
+      if (Math.abs(rows[i]?.[column] as number) > Math.abs(rows[best]?.[column] as number)) best = i
+    const pivot = rows[best] as number[]
+    rows[best] = rows[column] as number[]
+    rows[column] = pivot
+    for (let i = column + 1; i < size; i += 1) {
+      const row = rows[i] as number[]
+      const factor = (row[column] as number) / (pivot[column] as number)
+      for (let j = column; j <= size; j += 1)
+        row[j] = (row[j] as number) - factor * (pivot[j] as number)
+    }
+  }
+  const solution = Array.from({ length: size }, () => 0)
+  for (let i = size - 1; i >= 0; i -= 1) {
+    const row = rows[i] as number[]
+    let sum = row[size] as number
+    for (let j = i + 1; j < size; j += 1) sum -= (row[j] as number) * (solution[j] as number)
+    solution[i] = sum / (row[i] as number)
+  }
+  return solution
+}
