@@ -163,10 +163,14 @@ function keepAnEye(story: BatchStory, startMs: number): void {
   if (steepDays >= coolStandDays) diary.at(startMs + msPerHour, (ms) => standCool(story, ms))
   for (let day = 3; day < Math.min(steepDays - 2, 40); day += Math.round(noise.between(4, 12)))
     diary.at(startMs + day * msPerDay + noise.between(0, 4) * msPerHour, (ms) => stir(story, ms))
-  diary.at(startMs + Math.round(0.6 * steepDays) * msPerDay, (ms) => sample(story, ms))
+  for (const day of [...earlyDays.filter((early) => early < 0.4 * steepDays), 0.6 * steepDays])
+    diary.at(startMs + Math.round(day) * msPerDay, (ms) => sample(story, ms))
   if (plan.mishaps.includes('crushUndone'))
     diary.at(startMs + 7 * msPerDay, (ms) => crushTheWrongJar(story, ms))
 }
+
+/** While strength still falls, a sample tells how fast this fruit is. */
+const earlyDays = [2, 6]
 
 /** What steeps for long goes down to the cool end of the cellar. */
 const coolStandDays = 40

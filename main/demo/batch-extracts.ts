@@ -45,7 +45,18 @@ async function drawFirst(story: BatchStory, atMs: number): Promise<void> {
   story.extractJarId = jarId
   story.extractRoomMl = roomMl
   const at = instant(atMs)
-  await hand.record({ kind: 'drawOff', at, batchId, fromJarId: fruitJarId, toJarId: jarId })
+  // Who measures what runs off learns what the fruit keeps; no two lots of fruit keep the same.
+  const measuredMl =
+    10 * Math.round(((contents.liquid?.volumeMl ?? 0) * noise.between(0.95, 1.04)) / 10)
+  const volume = plan.isSparse ? {} : { volumeMl: measuredMl }
+  await hand.record({
+    kind: 'drawOff',
+    at,
+    batchId,
+    fromJarId: fruitJarId,
+    toJarId: jarId,
+    ...volume,
+  })
   const read = async (laterMin: number, reader: typeof readJug, note?: string): Promise<Move> => {
     const ms = atMs + minutes(laterMin)
     const reading = reader(await hand.look(batchId, jarId, ms), noise)

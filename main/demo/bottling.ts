@@ -31,7 +31,8 @@ export async function fillBottles(
   const at = instant(atMs + 30 * 60_000)
   await hand.record(
     ...filled,
-    ...(dregsMl > 1
+    // A wet glass is rinsed out by itself.
+    ...(dregsMl > 3
       ? [{ kind: 'discard', at, from: { jarId: fromJarId, part: 'all' } } as const]
       : []),
   )

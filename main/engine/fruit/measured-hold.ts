@@ -54,7 +54,7 @@ export function measuredHold(steps: readonly Step[], batchId: string): MeasuredH
           watches.set(jarId, { isMeasured: true, drained: undefined, isHandled: false })
         continue
       }
-      switch (deedOn(jarId, move)) {
+      switch (deedOn(jarId, move, jar)) {
         case 'handled':
           close(watch)
           break
@@ -90,14 +90,16 @@ type Deed =
   'handled' | 'drawn' | 'pressed' | 'looked' | 'put right' | 'refilled' | 'taken unmeasured'
 
 /** What a move is to the fruit of a jar that it touched. */
-function deedOn(jarId: string, move: Move): Deed {
+function deedOn(jarId: string, move: Move, jar: JarState | null): Deed {
   switch (move.kind) {
     case 'drawOff':
       return move.fromJarId === jarId ? 'drawn' : 'refilled'
     case 'press':
       return move.fromJarId === jarId ? 'pressed' : 'refilled'
-    case 'coverWithSugar':
     case 'sugar':
+      // Layers of sugar on raw fruit: it has yet to be drained for the first time.
+      return jar?.fruit?.cells === 'living' ? 'refilled' : 'handled'
+    case 'coverWithSugar':
     case 'crush':
       return 'handled'
     case 'discard':

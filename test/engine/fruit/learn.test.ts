@@ -94,6 +94,21 @@ describe('learn', () => {
     expect(learned?.drainedLPerKg?.batchIds).toEqual(['a'])
   })
 
+  it('counts a batch whose raw fruit was layered with sugar first', () => {
+    const layered = (id: string): Day[] =>
+      batch(id).flatMap((line): Day[] => {
+        const [day, deed] = line
+        if (deed.kind !== 'charge') return [line]
+        const { batchId, jarId } = deed
+        return [
+          [day, { ...deed, cut: 'whole' }],
+          [day, { kind: 'sugar', batchId, jarId, lotId: `${id}-sugar`, massG: 200 }],
+        ]
+      })
+    const learned = taught([...layered('a'), [60, drawOff('a', 1000)], [60, cover('a')]])
+    expect(learned?.drainedLPerKg?.batchIds).toEqual(['a'])
+  })
+
   it('takes the mean of two batches and lets it weigh half', () => {
     const learned = taught(
       batch('a', [60, drawOff('a', wholeMl - 400 * cherryEdibleKg)], [61, throwOut('a')]),
