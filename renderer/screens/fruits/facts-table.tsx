@@ -18,10 +18,10 @@ export function FactsTable({ page, group }: { page: FruitPage; group: FactGroup 
     const told = inLibrary.get(fact.name)
     return told && tell(told) !== tell(fact) ? tell(told) : undefined
   }
-  const cell = (fact: Fact, tell: (fact: Fact) => string) => {
+  const cell = (fact: Fact, tell: (fact: Fact) => string, className: string | undefined) => {
     const library = differing(fact, tell)
     return (
-      <span className={styles.value}>
+      <span className={className}>
         {tell(fact)}
         {library && (
           <span className={styles.library}>{t('fruits.page.inLibrary', { value: library })}</span>
@@ -34,17 +34,17 @@ export function FactsTable({ page, group }: { page: FruitPage; group: FactGroup 
       key: 'fact',
       header: t('fruits.page.columns.fact'),
       isRowHeader: true,
-      cell: ({ name }) => t(`fruits.fact.${name}`),
+      cell: ({ name }) => <span className={styles.fact}>{t(`fruits.fact.${name}`)}</span>,
     },
     {
       key: 'value',
       header: t('fruits.page.columns.value'),
-      cell: (fact) => cell(fact, ({ figure }) => words.figure(figure)),
+      cell: (fact) => cell(fact, ({ figure }) => words.figure(figure), styles.value),
     },
     {
       key: 'range',
       header: t('fruits.page.columns.range'),
-      cell: (fact) => cell(fact, words.range),
+      cell: (fact) => cell(fact, words.range, styles.range),
     },
     {
       key: 'source',

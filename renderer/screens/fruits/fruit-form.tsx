@@ -46,40 +46,42 @@ export function FruitForm({ fruit, onClose }: { fruit: Fruit; onClose: () => voi
 
   return (
     <Form onSubmit={submit} aria-label={t('fruits.form.title', { name: fruit.nameEn })}>
-      <NameFields {...fields} />
-      <LiquidFields {...fields} />
-      <Section title={t('fruits.factGroup.steeping')}>
-        <div className={styles.ranges}>
-          {rangedFields.map((field) => (
-            <RangeField
-              key={field}
-              label={t(`fruits.fact.${nameOfRanged(field)}`)}
-              of={unitOfRanged[field]}
-              value={draft.ranges[field]}
-              onChange={(range) => change({ ranges: { ...draft.ranges, [field]: range } })}
-              showsProblem={wasTried}
-            />
-          ))}
-        </div>
-      </Section>
-      <CompositionFields {...fields} />
-      <SeasonFields {...fields} />
-      <Section title={t('fruits.form.handling')}>
-        <TextInput
-          label={t('fruits.form.preparation')}
-          value={draft.preparation}
-          onChange={(preparation) => change({ preparation })}
-          rows={3}
-          maxLength={2000}
-        />
-        <TextInput
-          label={t('fruits.form.hazards')}
-          value={draft.hazards}
-          onChange={(hazards) => change({ hazards })}
-          rows={4}
-          maxLength={8000}
-        />
-      </Section>
+      <div className={styles.sections}>
+        <NameFields {...fields} />
+        <LiquidFields {...fields} />
+        <Section title={t('fruits.factGroup.steeping')}>
+          <div className={styles.ranges}>
+            {rangedFields.map((field) => (
+              <RangeField
+                key={field}
+                label={t(`fruits.fact.${nameOfRanged(field)}`)}
+                of={unitOfRanged[field]}
+                value={draft.ranges[field]}
+                onChange={(range) => change({ ranges: { ...draft.ranges, [field]: range } })}
+                showsProblem={wasTried}
+              />
+            ))}
+          </div>
+        </Section>
+        <CompositionFields {...fields} />
+        <SeasonFields {...fields} />
+        <Section title={t('fruits.form.handling')}>
+          <TextInput
+            label={t('fruits.form.preparation')}
+            value={draft.preparation}
+            onChange={(preparation) => change({ preparation })}
+            rows={3}
+            maxLength={2000}
+          />
+          <TextInput
+            label={t('fruits.form.hazards')}
+            value={draft.hazards}
+            onChange={(hazards) => change({ hazards })}
+            rows={4}
+            maxLength={8000}
+          />
+        </Section>
+      </div>
       <p role="alert" className={styles.problem}>
         {wasTried && !kept && t('fruits.form.incomplete')}
       </p>

@@ -115,10 +115,12 @@ function Lead({ page }: { page: FruitPage }) {
       {fruit.latin !== '' && <i lang="la">{fruit.latin}</i>}
       <span>{kindWords(fruit.kind)}</span>
       <OriginBadge origin={origin} />
-      <span className={styles.note}>
-        {t(`fruits.page.originText.${origin}`)}{' '}
-        {origin === 'own' && isUsed && t('fruits.page.inUse')}
-      </span>
+      {origin !== 'library' && (
+        <span className={styles.note}>
+          {t(`fruits.page.originText.${origin}`)}{' '}
+          {origin === 'own' && isUsed && t('fruits.page.inUse')}
+        </span>
+      )}
     </span>
   )
 }

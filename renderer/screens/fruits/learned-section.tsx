@@ -40,10 +40,10 @@ function Line({ line, page }: { line: LearnedLine; page: FruitPage }) {
       <p>
         {t('fruits.learned.line', {
           count: learned.batchIds.length,
-          own: number(learned.own, unit),
+          own: number(learned.own, unit, 2),
           base: t(`fruits.learned.base.${origin}`),
-          library: number(learned.library, unit),
-          blended: number(learned.blended, unit),
+          library: number(learned.library, unit, 2),
+          blended: number(learned.blended, unit, 2),
         })}
       </p>
       <BatchLinks batchIds={learned.batchIds} />

@@ -8,23 +8,35 @@ export interface FigureWords {
   figure: (figure: FactFigure) => string
   /** "0.5 to 0.8"; empty where the fact has no range. */
   range: (fact: Fact) => string
-  number: (value: number, unit: FactUnit) => string
+  /** Facts stand as they were published; what was learned needs no more than two decimals. */
+  number: (value: number, unit: FactUnit, decimals?: number) => string
 }
+
+/** Units of time are written by the locale, with their plurals. */
+const timeUnit = { weeks: 'week', months: 'month', years: 'year' } as const
+const isTimeUnit = (unit: FactUnit): unit is keyof typeof timeUnit => unit in timeUnit
 
 export function useFigureWords(): FigureWords {
   const t = useWords()
   const { locale } = useSettings()
   const quantities = useQuantities()
-  const plain = new Intl.NumberFormat(locale, { maximumFractionDigits: 2 })
-  const number = (value: number, unit: FactUnit) =>
-    `${plain.format(value)}\u00a0${t(`fruits.unit.${unit}`)}`
+  const plain = (value: number, decimals = 3) =>
+    new Intl.NumberFormat(locale, { maximumFractionDigits: decimals }).format(value)
+  const number = (value: number, unit: FactUnit, decimals?: number) =>
+    isTimeUnit(unit)
+      ? new Intl.NumberFormat(locale, {
+          style: 'unit',
+          unit: timeUnit[unit],
+          unitDisplay: 'long',
+        }).format(value)
+      : `${plain(value, decimals)}\u00a0${t(`fruits.unit.${unit}`)}`
 
   const figure = (told: FactFigure): string => {
     switch (told.as) {
       case 'number':
         return number(told.value, told.unit)
       case 'quantity':
-        return quantities.text(told.value, told.dimension)
+        return quantities.size(told.value, told.dimension).text
       case 'kineticClass':
         return t(`fruits.kineticClass.${told.value}`)
       case 'haze':
@@ -40,7 +52,7 @@ export function useFigureWords(): FigureWords {
   const range = ({ figure: told, range: span }: Fact): string => {
     if (!span) return ''
     const end = (value: number) =>
-      told.as === 'quantity' ? quantities.of(value, told.dimension).number : plain.format(value)
+      told.as === 'quantity' ? quantities.size(value, told.dimension).number : plain(value)
     return t('fruits.page.range', { low: end(span.low), high: end(span.high) })
   }
   return { figure, range, number }
