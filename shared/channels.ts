@@ -4,7 +4,7 @@
  */
 import * as z from 'zod'
 import { BenchReply, BenchRequest } from './schemas/bench.ts'
-import { Colour, Count, Id, Instant, Name, Note } from './schemas/basics.ts'
+import { Colour, Count, Id, Instant, MassG, Name, Note, StrengthPctVol } from './schemas/basics.ts'
 import {
   Balance,
   Batch,
@@ -17,6 +17,20 @@ import {
   LedgerStep,
   PantryLot,
 } from './schemas/cellar.ts'
+import {
+  Draft,
+  DraftOutcome,
+  DraftPin,
+  DraftSolution,
+  DraftSpec,
+  DraftWishes,
+  FollowedPlan,
+  FollowedStage,
+  KeptDraft,
+  Recipe,
+  RecipeScale,
+  StartDraft,
+} from './schemas/drafts.ts'
 import { Refusal } from './schemas/errors.ts'
 import { Fruit, FruitOrigin, FruitPage } from './schemas/fruits.ts'
 import {
@@ -79,6 +93,8 @@ const Preview = z.strictObject({
 })
 
 const moves = z.array(Move).min(1).max(50)
+
+const oneDraft = z.strictObject({ draftId: Id })
 
 const curvePoints = z.number().int().min(2).max(2000)
 
@@ -201,6 +217,66 @@ export const channels = {
   'marry.solve': channel('read', MarryRequest, MarryReply),
   /** The least that makes a jar's liquid as it is wished. */
   'mend.solve': channel('read', MendRequest, MendReply),
+
+  'drafts.list': channel('read', nothing, z.array(KeptDraft)),
+  'drafts.page': channel('read', oneDraft, KeptDraft),
+  'drafts.keep': channel('write', Draft, KeptDraft),
+  'drafts.remove': channel('write', oneDraft, nothing),
+  /** A fruit as the trade usually makes it, to begin with: numbers, and what is usually wanted. */
+  'drafts.usual': channel(
+    'read',
+    z.strictObject({ fruitId: Id, massG: MassG, spiritPctVol: StrengthPctVol }),
+    z.strictObject({ spec: DraftSpec, wishes: DraftWishes }),
+  ),
+  /** What a draft comes to. */
+  'drafts.reckon': channel('read', z.strictObject({ spec: DraftSpec }), DraftOutcome),
+  /** Which amounts give what is wanted; the pinned ones stay. */
+  'drafts.solve': channel(
+    'read',
+    z.strictObject({ spec: DraftSpec, pins: z.array(DraftPin), wishes: DraftWishes }),
+    DraftSolution,
+  ),
+  /** Opens a batch, with the draft's moves as the plan to follow. */
+  'drafts.start': channel('write', StartDraft, Batch),
+  /** The plan on one page, for the kitchen wall. */
+  'drafts.paper': channel(
+    'read',
+    z.strictObject({ name: Name, note: Note, spec: DraftSpec, size: z.enum(['A4', 'Letter']) }),
+    z.strictObject({ fileName: z.string(), pdfBase64: z.base64() }),
+  ),
+
+  'recipes.list': channel('read', nothing, z.array(Recipe)),
+  /** All versions, the newest first. */
+  'recipes.versions': channel('read', z.strictObject({ recipeId: Id }), z.array(Recipe)),
+  /** Adds a recipe, or a version to the one that has its id. */
+  'recipes.keep': channel(
+    'write',
+    z.strictObject({ id: Id, name: Name, note: Note, spec: DraftSpec }),
+    Recipe,
+  ),
+  /** The numbers read off what was really done. */
+  'recipes.keepBatch': channel(
+    'write',
+    z.strictObject({ id: Id, name: Name, note: Note, batchId: Id }),
+    Recipe,
+  ),
+  'recipes.remove': channel('write', z.strictObject({ recipeId: Id }), nothing),
+  'recipes.scale': channel(
+    'read',
+    z.strictObject({ spec: DraftSpec, scale: RecipeScale }),
+    z.strictObject({ spec: DraftSpec, outcome: DraftOutcome }),
+  ),
+  /** The recipe beside what really happened in a batch, stage by stage. */
+  'recipes.compare': channel(
+    'read',
+    z.strictObject({ spec: DraftSpec, batchId: Id }),
+    z.array(FollowedStage),
+  ),
+
+  /** How a batch stands against its plan; null where it was started without one. */
+  'plans.follow': channel('read', z.strictObject({ batchId: Id }), FollowedPlan.nullable()),
+  /** The next planned move of every batch that follows a plan. */
+  'plans.next': channel('read', nothing, z.array(z.strictObject({ batchId: Id, next: Move }))),
 
   'today.list': channel(
     'read',

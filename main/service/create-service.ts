@@ -5,11 +5,14 @@ import { bookErrorOf } from '../cellar/book-error.ts'
 import { batchHandlers } from './handlers/batches.ts'
 import { benchHandlers } from './handlers/bench.ts'
 import { cellarHandlers } from './handlers/cellar.ts'
+import { draftHandlers } from './handlers/drafts.ts'
 import { fruitHandlers } from './handlers/fruits.ts'
 import type { Handlers } from './handlers/handler.ts'
 import { jarHandlers } from './handlers/jars.ts'
 import { marryingHandlers } from './handlers/marrying.ts'
 import { moveHandlers } from './handlers/moves.ts'
+import { planHandlers } from './handlers/plans.ts'
+import { recipeHandlers } from './handlers/recipes.ts'
 import { shelfHandlers } from './handlers/shelves.ts'
 import { todayHandlers } from './handlers/today.ts'
 import { ServiceError } from './service-error.ts'
@@ -26,6 +29,9 @@ const handlers: Handlers = {
   ...marryingHandlers,
   ...todayHandlers,
   ...benchHandlers,
+  ...draftHandlers,
+  ...recipeHandlers,
+  ...planHandlers,
 }
 
 export async function createService(options: ServiceOptions): Promise<Service> {
