@@ -51,6 +51,8 @@ function jarsNamed(move: Move): string[] {
       return [...move.parts.map((part) => part.jarId), move.toJarId]
     case 'bottle':
       return [move.fromJarId]
+    case 'unbottle':
+      return [move.toJarId]
     case 'discard':
       return 'jarId' in move.from ? [move.from.jarId] : []
     case 'correct':

@@ -160,6 +160,15 @@ export const Bottle = z.strictObject({
   name: Name.optional(),
 })
 
+/** Bottles opened and poured back into a jar, as older vintages are when extracts are married. */
+export const Unbottle = z.strictObject({
+  ...inBatch,
+  kind: z.literal('unbottle'),
+  bottleLotId: Id,
+  count: Count,
+  toJarId: Id,
+})
+
 export const DrawBottle = z.strictObject({
   ...always,
   kind: z.literal('drawBottle'),
@@ -224,6 +233,7 @@ export const Move = z.discriminatedUnion('kind', [
   Marry,
   Filter,
   Bottle,
+  Unbottle,
   DrawBottle,
   Give,
   Discard,

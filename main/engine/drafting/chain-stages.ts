@@ -78,6 +78,7 @@ function stageOf(
     case 'press':
       return 'pressed'
     case 'marry':
+    case 'unbottle':
       return 'married'
     case 'filter':
       return jars.get(move.fromJarId)?.fruit ? undefined : 'filtered'

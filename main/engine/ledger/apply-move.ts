@@ -1,7 +1,7 @@
 /** One move against the cellar: its effect, or why it cannot be. Pure; nothing is written. */
 import type { Move } from '../../../shared/schemas/moves.ts'
 import type { CellarState } from './cellar-state.ts'
-import { bottle, drawBottle, give } from './moves/bottle-moves.ts'
+import { bottle, drawBottle, give, unbottle } from './moves/bottle-moves.ts'
 import type { MoveContext } from './moves/context.ts'
 import { crush, keep, read, remark, stir } from './moves/jar-moves.ts'
 import { drawOff, filter, marry, press } from './moves/liquid-moves.ts'
@@ -41,6 +41,8 @@ export function applyMove(cellar: CellarState, move: Move, context: MoveContext)
       return filter(cellar, move, context)
     case 'bottle':
       return bottle(cellar, move, context)
+    case 'unbottle':
+      return unbottle(cellar, move, context)
     case 'drawBottle':
       return drawBottle(cellar, move)
     case 'give':

@@ -170,6 +170,12 @@ export function useMoveWords(): MoveWords {
           size: size(move.bottleSizeMl, 'volume').text,
           jar: jar(move.fromJarId),
         })
+      case 'unbottle':
+        return t('batch.done.unbottle', {
+          count: move.count,
+          name: bottles(move.bottleLotId),
+          jar: jar(move.toJarId),
+        })
       case 'drawBottle':
       case 'give':
         return t(`batch.done.${move.kind}`, { count: move.count, name: bottles(move.bottleLotId) })

@@ -38,7 +38,7 @@ interface Wish {
 }
 
 const wish: fc.Arbitrary<Wish> = fc.record({
-  kind: fc.nat(18),
+  kind: fc.nat(19),
   jar: fc.nat(jarIds.length - 1),
   other: fc.nat(jarIds.length - 1),
   share: fc.double({ min: 0.01, max: 1, noNaN: true }),
@@ -150,6 +150,10 @@ function deedOf(w: Wish, cellar: CellarState, serial: number): Deed {
         kind: 'discard',
         from: { jarId, part: pick(['all', 'pulp', 'liquid'] as const, w.other) },
       }
+    case 18:
+      return bottleLot
+        ? { kind: 'unbottle', batchId, bottleLotId: bottleLot[0], count: 1, toJarId: jarId }
+        : { kind: 'stir', batchId, jarId }
     default:
       return {
         kind: 'correct',
@@ -275,7 +279,7 @@ describe('fold', () => {
   it('never makes a liquid stronger than the strongest spirit poured', () => {
     fc.assert(
       fc.property(fc.array(wish, { minLength: 8, maxLength: 30 }), (wishes) => {
-        const withoutCorrections = wishes.filter(({ kind }) => kind !== 18)
+        const withoutCorrections = wishes.filter(({ kind }) => kind !== 19)
         play(withoutCorrections, (_, after) => {
           for (const jar of after.jars.values()) {
             const strengthPctVol = describeLiquid(jar.bodies.free)?.strengthPctVol ?? 0

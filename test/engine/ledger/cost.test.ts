@@ -94,8 +94,10 @@ describe('costsOf', () => {
       ],
       [2, { kind: 'drawBottle', bottleLotId: 'lot', count: 1 }],
       [3, { kind: 'give', bottleLotId: 'lot', count: 2 }],
+      [4, { kind: 'unbottle', batchId, bottleLotId: 'lot', count: 1, toJarId: 'b' }],
     ])
-    expect(places.get('bottles:lot')?.minor).toBeCloseTo(1500, 6)
+    expect(places.get('bottles:lot')?.minor).toBeCloseTo(1000, 6)
+    expect(places.get('jar:b')?.minor).toBeCloseTo(500, 6)
     expect([drunk.minor, given.minor]).toEqual([expect.closeTo(500, 6), expect.closeTo(1000, 6)])
   })
 

@@ -313,6 +313,26 @@ describe('bottles', () => {
     expect(gone.bottles.get('lot')?.count).toBe(0)
   })
 
+  it('opened back into a jar bring their liquid there, and no more of them than there are', () => {
+    const filled: typeof lines = [...lines, [2, bottle(4)]]
+    const unbottle = (count: number): Deed => ({
+      kind: 'unbottle',
+      batchId: 'other',
+      bottleLotId: 'lot',
+      count,
+      toJarId: 'fresh',
+    })
+    const { cellar } = folded([...filled, [3, unbottle(3)]])
+    expect(cellar.bottles.get('lot')?.count).toBe(1)
+    const opened = cellar.jars.get('fresh')
+    expect(opened?.batchId).toBe('other')
+    expect(liquidVolumeMl(opened?.bodies.free ?? noMatter)).toBeCloseTo(1500, 3)
+    expect(refusalOf([...filled, [3, unbottle(5)]])).toMatchObject({
+      code: 'notEnough',
+      nearest: 4,
+    })
+  })
+
   it('cannot be drawn beyond those that are left', () => {
     expect(
       refusalOf([

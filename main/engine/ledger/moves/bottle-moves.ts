@@ -1,5 +1,5 @@
 /** Into bottles and out of the cellar: bottling, drawing a bottle for the table, giving one away. */
-import { scaleMatter, splitMatter } from '../../../../shared/matter.ts'
+import { scaleMatter, splitMatter, sumMatter } from '../../../../shared/matter.ts'
 import type { MoveOf } from '../../../../shared/schemas/moves.ts'
 import { bottlesPlace, jarPlace, type CellarState } from '../cellar-state.ts'
 import { freeVolumeMl } from '../jar-liquid.ts'
@@ -13,7 +13,7 @@ import {
   type Outcome,
 } from '../refusal.ts'
 import type { MoveContext } from './context.ts'
-import { afterTaking, occupiedJar } from './jar-access.ts'
+import { afterTaking, occupiedJar, pourInto, receivingJar } from './jar-access.ts'
 
 export function bottle(
   cellar: CellarState,
@@ -60,6 +60,29 @@ export function bottle(
   })
 }
 
+/** What a lot was made from is not kept with it: no spirit that could be bought is stronger than this. */
+const strongestSpiritPctVol = 97.2
+
+/** Opens bottles of any batch into a jar of this one, or an empty one. */
+export function unbottle(
+  cellar: CellarState,
+  move: MoveOf<'unbottle'>,
+  { atMs }: MoveContext,
+): Outcome {
+  const { bottleLotId, count, toJarId, batchId } = move
+  const opened = takeBottles(cellar, bottleLotId, count, jarPlace(toJarId))
+  if (!opened.ok) return opened
+  const jar = receivingJar(cellar, toJarId, batchId, atMs, 'married')
+  if (!jar.ok) return jar
+  const poured = sumMatter(opened.effect.transfers.map(({ matter }) => matter))
+  const filled = { ...pourInto(jar.found, poured), strongestPctVol: strongestSpiritPctVol }
+  return allowed({
+    ...opened.effect,
+    jars: new Map([[toJarId, filled]]),
+    stage: filled.stage,
+  })
+}
+
 export const drawBottle = (cellar: CellarState, move: MoveOf<'drawBottle'>): Outcome =>
   takeBottles(cellar, move.bottleLotId, move.count, 'outside:glass')
 
@@ -70,7 +93,7 @@ export function takeBottles(
   cellar: CellarState,
   bottleLotId: string,
   count: number,
-  to: 'outside:glass' | 'outside:gift' | 'outside:waste',
+  to: string,
 ): Outcome {
   const place = bottlesPlace(bottleLotId)
   const lot = cellar.bottles.get(bottleLotId)

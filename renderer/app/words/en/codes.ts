@@ -34,6 +34,7 @@ const move = {
   marry: 'Marry',
   filter: 'Filter',
   bottle: 'Bottle',
+  unbottle: 'Open back into a jar',
   drawBottle: 'Draw a bottle',
   give: 'Give away',
   discard: 'Discard',

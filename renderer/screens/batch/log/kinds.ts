@@ -46,6 +46,7 @@ const work = [
   'marry',
   'filter',
   'bottle',
+  'unbottle',
 ] as const satisfies readonly MoveKind[]
 
 /** What keeps the book rather than the jars. */
@@ -99,6 +100,7 @@ function isPossible(
     case 'keep':
     case 'discard':
       return jars.length > 0
+    case 'unbottle':
     case 'drawBottle':
     case 'give':
       return bottleLots.some(({ count }) => count > 0)

@@ -57,6 +57,7 @@ function withAmount(draft: Draft, place: string, value: number): Draft | undefin
     case 'filter':
       return { ...draft, lossMl: value }
     case 'bottle':
+    case 'unbottle':
     case 'drawBottle':
     case 'give':
       return { ...draft, count: value }

@@ -302,6 +302,7 @@ const everyMove: Move[] = [
     count: 4,
     name: 'Old',
   },
+  { ...own, kind: 'unbottle', bottleLotId: 'damson-lot', count: 2, toJarId: 'demijohn' },
   { ...base, kind: 'drawBottle', bottleLotId: 'damson-lot', count: 1 },
   { ...base, kind: 'give', bottleLotId: 'damson-lot', count: 2 },
   { ...base, kind: 'discard', from: { jarId: 'north', part: 'pulp' } },
@@ -320,8 +321,8 @@ describe('draftOfMove', () => {
     expect(Move.safeParse(move).success).toBe(true)
   })
 
-  it('covers all twenty kinds', () => {
-    expect(new Set(everyMove.map(({ kind }) => kind)).size).toBe(20)
+  it('covers all twenty-one kinds', () => {
+    expect(new Set(everyMove.map(({ kind }) => kind)).size).toBe(21)
   })
 })
 

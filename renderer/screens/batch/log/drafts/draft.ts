@@ -59,6 +59,12 @@ import {
   type RemarkDraft,
   type TendingDraft,
 } from './tending.ts'
+import {
+  startUnbottling,
+  unbottlingMoves,
+  unbottlingOfMove,
+  type UnbottlingDraft,
+} from './unbottling.ts'
 
 export type Draft =
   | AddingDraft
@@ -72,6 +78,7 @@ export type Draft =
   | FilteringDraft
   | BottlingDraft
   | BottlesOutDraft
+  | UnbottlingDraft
   | DiscardDraft
   | CorrectDraft
   | BuyDraft
@@ -104,6 +111,8 @@ export function startDraft(kind: MoveKind, context: LogContext): Draft {
       return startFiltering(context)
     case 'bottle':
       return startBottling(context)
+    case 'unbottle':
+      return startUnbottling(context)
     case 'drawBottle':
     case 'give':
       return startBottlesOut(kind, context)
@@ -147,6 +156,8 @@ export function movesOfDraft(
       return filteringMoves(draft, batchId)
     case 'bottle':
       return bottlingMoves(draft, batchId)
+    case 'unbottle':
+      return unbottlingMoves(draft, batchId)
     case 'drawBottle':
     case 'give':
       return bottlesOutMoves(draft)
@@ -187,6 +198,8 @@ export function draftOfMove(move: Move): Draft {
       return filteringOfMove(move)
     case 'bottle':
       return bottlingOfMove(move)
+    case 'unbottle':
+      return unbottlingOfMove(move)
     case 'drawBottle':
     case 'give':
       return bottlesOutOfMove(move)

@@ -11,6 +11,7 @@ import { MarryingForm } from './marrying-form.tsx'
 import { CorrectForm, DiscardForm } from './mending-forms.tsx'
 import { PouringOffForm } from './pouring-off-form.tsx'
 import { ReadingForm } from './reading-form.tsx'
+import { UnbottlingForm } from './unbottling-form.tsx'
 
 export function DraftForm({ draft, ...rest }: DraftFormProps<Draft>) {
   switch (draft.kind) {
@@ -39,6 +40,8 @@ export function DraftForm({ draft, ...rest }: DraftFormProps<Draft>) {
       return <FilteringForm draft={draft} {...rest} />
     case 'bottle':
       return <BottlingForm draft={draft} {...rest} />
+    case 'unbottle':
+      return <UnbottlingForm draft={draft} {...rest} />
     case 'drawBottle':
     case 'give':
       return <BottlesOutForm draft={draft} {...rest} />
