@@ -13,6 +13,9 @@ const BatchesScreen = lazy(async () => ({
 const BatchScreen = lazy(async () => ({
   default: (await import('../screens/batch/batch-screen.tsx')).BatchScreen,
 }))
+const CompareScreen = lazy(async () => ({
+  default: (await import('../screens/batches/compare/compare-screen.tsx')).CompareScreen,
+}))
 const BenchScreen = lazy(async () => ({
   default: (await import('../screens/bench/bench-screen.tsx')).BenchScreen,
 }))
@@ -42,6 +45,9 @@ export const Routes = () => (
       <Route path="/batches" component={BatchesScreen} />
       <Route path="/batches/:id">
         {({ id }) => <BatchScreen key={id} batchId={decodeURIComponent(id)} />}
+      </Route>
+      <Route path="/compare/:ids?">
+        {({ ids }) => <CompareScreen ids={decodeURIComponent(ids ?? '').split(',')} />}
       </Route>
       <Route path="/draft">
         <LaterScreen name="draft" />

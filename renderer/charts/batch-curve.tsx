@@ -69,7 +69,7 @@ export function BatchCurve({ view, shown, axis, description }: BatchCurveProps) 
           desc={description}
         >
           {/* The whole height, for what runs through all panels. */}
-          <YAxis yAxisId="whole" hide domain={[0, 1]} />
+          <YAxis yAxisId="whole" hide domain={[0, 1]} allowDataOverflow />
           {panels.map(({ quantity, topPx, heightPx: ownPx }) => (
             <YAxis
               key={quantity}

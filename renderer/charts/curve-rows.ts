@@ -133,3 +133,11 @@ export function rowAt(rows: readonly CurveRow[], atMs: number): FullRow | undefi
     ...(a.high && b.high && { high: between(a.high, b.high, share) }),
   }
 }
+
+/** The same rows with one at an instant between them, where a drawing changes its hand. */
+export function withRowAt(rows: readonly CurveRow[], atMs: number): CurveRow[] {
+  const row = rowAt(rows, atMs)
+  if (!row || rows.some((one) => one.atMs === atMs)) return [...rows]
+  const after = rows.findIndex((one) => one.atMs > atMs)
+  return rows.toSpliced(after, 0, row)
+}

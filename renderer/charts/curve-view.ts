@@ -1,7 +1,7 @@
 /** Everything the curve's drawing needs, worked out from finished series: scales, bands, readings. */
 import type { StageBand } from '../../shared/schemas/cellar.ts'
 import type { BatchCurve, CurveReading, CurveSeries } from '../../shared/schemas/steeping.ts'
-import { curveRows, type CurveRow } from './curve-rows.ts'
+import { curveRows, withRowAt, type CurveRow } from './curve-rows.ts'
 import { scalesOf, type Scales } from './curve-scale.ts'
 import type { RestingValues } from './resting-values.ts'
 import { timeDomain, type TimeDomain } from './time-axis.ts'
@@ -55,9 +55,9 @@ export interface CurveChoice {
 }
 
 export function curveView(curve: BatchCurve, { key, resting, whatIf }: CurveChoice): CurveView {
-  const rows = curveRows(curve.series, key)
   const changed = whatIf && { ...whatIf, rows: curveRows(whatIf.series, key) }
   const nowMs = Date.parse(curve.now)
+  const rows = withRowAt(curveRows(curve.series, key), nowMs)
   const bands = curve.bands.map(({ stage, from, to }) => ({
     stage,
     fromMs: Date.parse(from),

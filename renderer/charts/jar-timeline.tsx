@@ -2,11 +2,14 @@
 import { useState, type CSSProperties } from 'react'
 import { useWords } from '../app/words/use-words.ts'
 import type { Jar } from '../../shared/schemas/cellar.ts'
+import { useSettings } from '../app/settings.tsx'
 import { classes } from '../parts/classes.ts'
+import { formatShare } from '../parts/quantity/format-share.ts'
 import { JarVessel } from '../parts/vessel/jar-vessel.tsx'
 import type { TimeAxisKind } from './time-labels.ts'
 import {
   shareOfDomain,
+  steepsStill,
   type Timeline,
   type TimelineBar,
   type TimelineRow,
@@ -21,9 +24,12 @@ export interface JarTimelineProps {
   axis: TimeAxisKind
   colour: string
   nowMs: number
+  /** Share of the extract that is out of the fruit, of jars that steep now. */
+  extracted: ReadonlyMap<string, number>
 }
 
-export function JarTimeline({ timeline, jars, axis, colour, nowMs }: JarTimelineProps) {
+export function JarTimeline(props: JarTimelineProps) {
+  const { timeline, jars, axis, colour, nowMs, extracted } = props
   const t = useWords()
   const [told, setTold] = useState<string>()
   const { domain, rows } = timeline
@@ -41,6 +47,7 @@ export function JarTimeline({ timeline, jars, axis, colour, nowMs }: JarTimeline
               row={row}
               jar={jars.get(row.jarId)?.jar}
               colour={colour}
+              extracted={extracted.get(row.jarId)}
               place={place}
               onTell={setTold}
             />
@@ -73,11 +80,12 @@ interface RowProps {
   row: TimelineRow
   jar: Jar | undefined
   colour: string
+  extracted: number | undefined
   place: (atMs: number) => string
   onTell: (words: string) => void
 }
 
-function Row({ row, jar, colour, place, onTell }: RowProps) {
+function Row({ row, jar, colour, extracted, place, onTell }: RowProps) {
   const t = useWords()
   const barWords = useBarWords()
   const name = jar?.name ?? t('parts.place.theJar')
@@ -90,7 +98,8 @@ function Row({ row, jar, colour, place, onTell }: RowProps) {
           <Bar
             key={bar.fromMs}
             bar={bar}
-            words={barWords(name, bar)}
+            extracted={steepsStill(bar) ? extracted : undefined}
+            words={barWords(name, bar, steepsStill(bar) ? extracted : undefined)}
             place={place}
             onTell={onTell}
           />
@@ -113,13 +122,15 @@ function Row({ row, jar, colour, place, onTell }: RowProps) {
 
 interface BarProps {
   bar: TimelineBar
+  extracted: number | undefined
   words: string
   place: (atMs: number) => string
   onTell: (words: string) => void
 }
 
-function Bar({ bar, words, place, onTell }: BarProps) {
+function Bar({ bar, extracted, words, place, onTell }: BarProps) {
   const t = useWords()
+  const { locale } = useSettings()
   const { stage, fromMs, toMs, isOpen } = bar
   const position: CSSProperties = {
     left: place(fromMs),
@@ -135,7 +146,14 @@ function Bar({ bar, words, place, onTell }: BarProps) {
         onPointerEnter={() => onTell(words)}
         onClick={() => onTell(words)}
       >
-        <span className={styles.stage}>{t(`codes.stage.${stage}`)}</span>
+        <span className={styles.stage}>
+          {t(`codes.stage.${stage}`)}
+          {extracted !== undefined &&
+            `, ${t('batch.timeline.out', { share: formatShare(extracted, locale) })}`}
+        </span>
+        {extracted !== undefined && (
+          <span className={styles.progress} style={{ width: `${100 * extracted}%` }} aria-hidden />
+        )}
       </button>
     </li>
   )

@@ -37,3 +37,7 @@ export function timelineOf(spans: readonly JarSpan[], nowMs: number): Timeline {
 /** Where an instant lies in a domain, as a share from 0 to 1. */
 export const shareOfDomain = ({ fromMs, toMs }: TimeDomain, atMs: number): number =>
   Math.min(1, Math.max(0, (atMs - fromMs) / (toMs - fromMs)))
+
+/** Whether a bar is of fruit that still stands under its spirit. */
+export const steepsStill = ({ stage, isOpen }: TimelineBar): boolean =>
+  isOpen && stage === 'steeping'

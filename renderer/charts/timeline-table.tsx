@@ -2,11 +2,12 @@
 import { useWords } from '../app/words/use-words.ts'
 import { useSettings } from '../app/settings.tsx'
 import { Strength, Sugar } from '../parts/quantity/composition.tsx'
+import { formatShare } from '../parts/quantity/format-share.ts'
 import { Quantity } from '../parts/quantity/quantity.tsx'
 import { Table } from '../parts/table/table.tsx'
 import { formatSpan } from '../parts/time/format-time.ts'
 import { useTimes } from '../parts/time/use-times.ts'
-import type { Timeline, TimelineBar } from './timeline-rows.ts'
+import { steepsStill, type Timeline, type TimelineBar } from './timeline-rows.ts'
 
 const iso = (atMs: number) => new Date(atMs).toISOString()
 
@@ -15,9 +16,11 @@ type Row = TimelineBar & { jarId: string }
 export interface TimelineTableProps {
   timeline: Timeline
   jarName: (jarId: string) => string
+  /** As in the drawing. */
+  extracted: ReadonlyMap<string, number>
 }
 
-export function TimelineTable({ timeline, jarName }: TimelineTableProps) {
+export function TimelineTable({ timeline, jarName, extracted }: TimelineTableProps) {
   const t = useWords()
   const { locale } = useSettings()
   const times = useTimes()
@@ -73,6 +76,15 @@ export function TimelineTable({ timeline, jarName }: TimelineTableProps) {
           align: 'end',
           cell: ({ contents: { liquid } }) =>
             liquid && <Quantity value={liquid.volumeMl} dimension="volume" />,
+        },
+        {
+          key: 'extract',
+          header: t('batch.timeline.extract'),
+          align: 'end',
+          cell: (row) => {
+            const share = steepsStill(row) ? extracted.get(row.jarId) : undefined
+            return share !== undefined && formatShare(share, locale)
+          },
         },
       ]}
     />

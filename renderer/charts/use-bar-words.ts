@@ -1,17 +1,20 @@
 /** A bar of the jar timeline in a sentence: which vessel, what stage, how long, what stood in it. */
 import { useWords } from '../app/words/use-words.ts'
 import { useSettings } from '../app/settings.tsx'
+import { formatShare } from '../parts/quantity/format-share.ts'
 import { useQuantities } from '../parts/quantity/use-quantities.ts'
 import { formatSpan } from '../parts/time/format-time.ts'
 import { useTimes } from '../parts/time/use-times.ts'
 import type { TimelineBar } from './timeline-rows.ts'
 
-export function useBarWords(): (jarName: string, bar: TimelineBar) => string {
+type BarWords = (jarName: string, bar: TimelineBar, extracted?: number) => string
+
+export function useBarWords(): BarWords {
   const t = useWords()
   const { locale } = useSettings()
   const { text } = useQuantities()
   const times = useTimes()
-  return (jarName, { stage, fromMs, toMs, isOpen, contents: { liquid } }) => {
+  return (jarName, { stage, fromMs, toMs, isOpen, contents: { liquid } }, extracted) => {
     const from = new Date(fromMs).toISOString()
     const contents = liquid
       ? t('batch.timeline.contents', {
@@ -20,7 +23,7 @@ export function useBarWords(): (jarName: string, bar: TimelineBar) => string {
           sugar: text(liquid.sugarGPerL, 'sugar'),
         })
       : t('batch.timeline.noLiquid')
-    return t(isOpen ? 'batch.timeline.barOpen' : 'batch.timeline.bar', {
+    const told = t(isOpen ? 'batch.timeline.barOpen' : 'batch.timeline.bar', {
       jar: jarName,
       stage: t(`codes.stage.${stage}`),
       from: times.day(from),
@@ -28,5 +31,8 @@ export function useBarWords(): (jarName: string, bar: TimelineBar) => string {
       span: formatSpan(from, new Date(toMs), locale),
       contents,
     })
+    if (extracted === undefined) return told
+    const share = formatShare(extracted, locale)
+    return `${told}, ${t('batch.timeline.extractOut', { share })}`
   }
 }

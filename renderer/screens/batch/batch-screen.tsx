@@ -5,11 +5,12 @@ import { Link } from 'wouter'
 import type { BatchPage } from '../../../shared/schemas/cellar.ts'
 import { useRead } from '../../app/queries.ts'
 import type { TimeAxisKind } from '../../charts/time-labels.ts'
-import { Button } from '../../parts/button/button.tsx'
+import { Button, ButtonLink } from '../../parts/button/button.tsx'
 import { CautionNote } from '../../parts/cautions/caution-note.tsx'
 import { FailureNote } from '../../parts/failure/failure-note.tsx'
 import { ReadState } from '../../parts/failure/read-state.tsx'
-import { useJars } from '../../parts/names/use-names.ts'
+import { compareWithAkin } from '../../parts/names/compare-path.ts'
+import { useBatches, useJars } from '../../parts/names/use-names.ts'
 import { Empty, Page, Section } from '../../parts/page/page.tsx'
 import { CurveSection } from './curve/curve-section.tsx'
 import { ForecastSection } from './forecast/forecast-section.tsx'
@@ -50,6 +51,7 @@ function Shown({ page }: { page: BatchPage }) {
   const { summary } = page
   const { batch, next } = summary
   const log = useLog(batch.id)
+  const batches = useBatches()
   const [isEditing, setIsEditing] = useState(false)
   const [axis, setAxis] = useState<TimeAxisKind>('days')
   const nextKind = kindOfAction[next.action]
@@ -62,6 +64,11 @@ function Shown({ page }: { page: BatchPage }) {
       actions={
         <div className={styles.next}>
           <div className={styles.buttons}>
+            {page.steps.length > 0 && (
+              <ButtonLink kind="quiet" href={compareWithAkin(summary, [...batches.values()])}>
+                {t('compare.with')}
+              </ButtonLink>
+            )}
             <Button kind="quiet" onPress={() => setIsEditing(true)}>
               {t('batch.edit')}
             </Button>

@@ -1,11 +1,8 @@
-/** Shares of a whole in this cellar's locale: 87 %. */
-import { useMemo } from 'react'
+/** Shares of a whole in this cellar's locale. */
 import { useSettings } from '../../app/settings.tsx'
+import { formatShare } from '../../parts/quantity/format-share.ts'
 
 export function useShares(): (fraction: number) => string {
   const { locale } = useSettings()
-  return useMemo(() => {
-    const format = new Intl.NumberFormat(locale, { style: 'percent', maximumFractionDigits: 0 })
-    return (fraction) => format.format(fraction)
-  }, [locale])
+  return (fraction) => formatShare(fraction, locale)
 }

@@ -1,5 +1,14 @@
 /** The list of batches as a table: arrows walk it, Enter opens, headings sort. */
-import { Cell, Column, Row, Table, TableBody, TableHeader } from 'react-aria-components'
+import {
+  Cell,
+  Checkbox,
+  Column,
+  Row,
+  Table,
+  TableBody,
+  TableHeader,
+  type Selection,
+} from 'react-aria-components'
 import { useWords } from '../../app/words/use-words.ts'
 import type { BatchSummary } from '../../../shared/schemas/cellar.ts'
 import { classes } from '../../parts/classes.ts'
@@ -17,9 +26,12 @@ export interface BatchTableProps {
   batches: readonly BatchSummary[]
   order: Order
   onOrder: (order: Order) => void
+  /** Chosen to be compared; absent while rows open their batch. */
+  picked?: ReadonlySet<string> | undefined
+  onPick: (ids: Set<string>) => void
 }
 
-export function BatchTable({ batches, order, onOrder }: BatchTableProps) {
+export function BatchTable({ batches, order, onOrder, picked, onPick }: BatchTableProps) {
   const t = useWords()
   const sortable = (id: (typeof sortKeys)[number], className?: string) => (
     <Column id={id} allowsSorting isRowHeader={id === 'name'} className={classes(className)}>
@@ -35,8 +47,16 @@ export function BatchTable({ batches, order, onOrder }: BatchTableProps) {
   )
   return (
     <Table
-      aria-label={t('batches.list')}
+      aria-label={t(picked ? 'compare.picking' : 'batches.list')}
       className={classes(styles.table)}
+      {...(picked && {
+        selectionMode: 'multiple' as const,
+        selectedKeys: picked,
+        onSelectionChange: (keys: Selection) =>
+          onPick(
+            new Set(keys === 'all' ? batches.map(({ batch }) => batch.id) : [...keys].map(String)),
+          ),
+      })}
       sortDescriptor={{
         column: order.by,
         direction: order.isDescending ? 'descending' : 'ascending',
@@ -47,6 +67,7 @@ export function BatchTable({ batches, order, onOrder }: BatchTableProps) {
       }}
     >
       <TableHeader>
+        {picked && <Column id="pick" className={classes(styles.pick)} />}
         <Column id="vessels" className={classes(styles.vessels)}>
           {t('batches.columns.vessels')}
         </Column>
@@ -65,10 +86,17 @@ export function BatchTable({ batches, order, onOrder }: BatchTableProps) {
         {({ id, summary }) => (
           <Row
             id={id}
-            href={`/batches/${encodeURIComponent(id)}`}
+            {...(!picked && { href: `/batches/${encodeURIComponent(id)}` })}
             textValue={summary.batch.name}
             className={classes(styles.row)}
           >
+            {picked && (
+              <Cell className={classes(styles.pick)}>
+                <Checkbox slot="selection" className={classes(styles.checkbox)}>
+                  <span className={styles.box} aria-hidden />
+                </Checkbox>
+              </Cell>
+            )}
             <Cell className={classes(styles.vessels)}>
               <BatchVessels summary={summary} most={3} />
             </Cell>

@@ -10,6 +10,7 @@ import { Empty, Page } from '../../parts/page/page.tsx'
 import type { BatchSummary } from '../../../shared/schemas/cellar.ts'
 import { BatchTable } from './batch-table.tsx'
 import { BatchFilter } from './batch-filter.tsx'
+import { ComparePicker } from './compare/compare-picker.tsx'
 import { listOfBatches, type Order } from './list-of-batches.ts'
 import { NewBatchDialog } from './new-batch-dialog.tsx'
 import type { StageGroup } from './stage-groups.ts'
@@ -18,6 +19,7 @@ export function BatchesScreen() {
   const t = useWords()
   const batches = useRead('batches.list', {})
   const [isOpening, setOpening] = useState(false)
+  const [picked, setPicked] = useState<ReadonlySet<string>>()
   const count = batches.data?.length ?? 0
   const open = (
     <Button kind="primary" onPress={() => setOpening(true)}>
@@ -28,14 +30,20 @@ export function BatchesScreen() {
     <Page
       title={t('batches.title')}
       lead={count > 0 ? t('batches.lead', { count }) : undefined}
-      actions={count > 0 ? open : undefined}
+      actions={
+        count > 0 ? (
+          <ComparePicker picked={picked} onPick={setPicked}>
+            {open}
+          </ComparePicker>
+        ) : undefined
+      }
     >
       <ReadState query={batches}>
         {(all) =>
           all.length === 0 ? (
             <Empty action={open}>{t('batches.empty')}</Empty>
           ) : (
-            <FilteredBatches all={all} />
+            <FilteredBatches all={all} picked={picked} onPick={setPicked} />
           )
         }
       </ReadState>
@@ -44,7 +52,13 @@ export function BatchesScreen() {
   )
 }
 
-function FilteredBatches({ all }: { all: readonly BatchSummary[] }) {
+interface FilteredBatchesProps {
+  all: readonly BatchSummary[]
+  picked: ReadonlySet<string> | undefined
+  onPick: (ids: ReadonlySet<string>) => void
+}
+
+function FilteredBatches({ all, picked, onPick }: FilteredBatchesProps) {
   const t = useWords()
   const { locale } = useSettings()
   const fruits = useFruits()
@@ -88,7 +102,13 @@ function FilteredBatches({ all }: { all: readonly BatchSummary[] }) {
           {t('batches.noMatch')}
         </Empty>
       ) : (
-        <BatchTable batches={shown} order={order} onOrder={setOrder} />
+        <BatchTable
+          batches={shown}
+          order={order}
+          onOrder={setOrder}
+          picked={picked}
+          onPick={onPick}
+        />
       )}
     </>
   )

@@ -72,6 +72,12 @@ describe('curveView', () => {
     expect(scales.volumeMl[0]).toBe(0)
   })
 
+  it('has a row at now, where the line becomes a forecast', () => {
+    const view = curveView({ ...steeping(1), now: at(45) }, { key: 'whole' })
+    expect(view.rows.map(({ atMs }) => atMs)).toContain(start + 45 * day)
+    expect(view.nowMs).toBe(start + 45 * day)
+  })
+
   it('tells readings used, not used and outliers apart', () => {
     const curve = steeping(1)
     const [used, other] = curve.readings

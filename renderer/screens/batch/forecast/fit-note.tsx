@@ -30,7 +30,10 @@ function Learned({ fit }: { fit: BatchFit }) {
   const t = useWords()
   const { locale } = useSettings()
   const share = useShares()
-  const times = new Intl.NumberFormat(locale, { maximumSignificantDigits: 2 })
+  const times = new Intl.NumberFormat(locale, {
+    minimumSignificantDigits: 2,
+    maximumSignificantDigits: 2,
+  })
   const readings = t('batch.forecast.fit.readings', { count: fit.readingsUsed })
   const volumes = t('batch.forecast.fit.volumes', { count: fit.volumesUsed })
   const plain = (value: number) => times.format(value)

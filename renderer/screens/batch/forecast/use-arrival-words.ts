@@ -3,12 +3,15 @@ import { useWords } from '../../../app/words/use-words.ts'
 import type { ArrivalAt } from '../../../../shared/schemas/steeping.ts'
 import { useTimes } from '../../../parts/time/use-times.ts'
 
+/** The screen’s clock may be this much behind the book’s. */
+const clockMs = 120_000
+
 export function useArrivalWords(): (arrival: ArrivalAt) => string {
   const t = useWords()
   const { day, now } = useTimes()
   return ({ early, typical, late }) => {
     const on = (instant: string) =>
-      Date.parse(instant) <= now.getTime() ? t('batch.forecast.arrived') : day(instant)
+      Date.parse(instant) <= now.getTime() + clockMs ? t('batch.forecast.arrived') : day(instant)
     if (typical === undefined)
       return early === undefined
         ? t('batch.forecast.beyond')

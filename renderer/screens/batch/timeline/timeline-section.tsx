@@ -10,6 +10,7 @@ import { Button } from '../../../parts/button/button.tsx'
 import { useJars } from '../../../parts/names/use-names.ts'
 import { Section } from '../../../parts/page/page.tsx'
 import { useTimes } from '../../../parts/time/use-times.ts'
+import { useForecast } from '../use-steeping.ts'
 
 interface TimelineSectionProps {
   page: BatchPage
@@ -21,6 +22,10 @@ export function TimelineSection({ page: { jarSpans, summary }, axis }: TimelineS
   const jars = useJars()
   const nowMs = useTimes().now.getTime()
   const [isTable, setIsTable] = useState(false)
+  const forecast = useForecast(summary.batch.id).data
+  const extracted = new Map(
+    forecast?.jars.map(({ jarId, extractFraction }) => [jarId, extractFraction.value]),
+  )
   const timeline = useMemo(() => timelineOf(jarSpans, nowMs), [jarSpans, nowMs])
   return (
     <Section
@@ -35,6 +40,7 @@ export function TimelineSection({ page: { jarSpans, summary }, axis }: TimelineS
       {jarSpans.length > 0 && isTable && (
         <TimelineTable
           timeline={timeline}
+          extracted={extracted}
           jarName={(id) => jars.get(id)?.jar.name ?? t('parts.place.theJar')}
         />
       )}
@@ -45,6 +51,7 @@ export function TimelineSection({ page: { jarSpans, summary }, axis }: TimelineS
           axis={axis}
           colour={summary.batch.colour}
           nowMs={nowMs}
+          extracted={extracted}
         />
       )}
     </Section>

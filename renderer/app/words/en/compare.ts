@@ -1,0 +1,23 @@
+/** Words of the comparison of batches. */
+export const compare = {
+  title: 'Compare batches',
+  lead: 'Each from its own first day.',
+  none: 'No batch is chosen. Choose some in the list of batches, or add one here.',
+  span: 'How far',
+  spans: { first: 'First {{days}} days', whole: 'To the end' },
+  day: 'Day',
+  caption: '{{quantity}} by day',
+  description: '{{quantity}} of {{batches}} from day 0 to day {{days}}. Arrow keys read it off.',
+  legend: 'Batches compared',
+  takeOut: 'Take out',
+  takeOutOf: 'Take out {{name}}',
+  add: 'Put beside them',
+  choose: 'choose a batch…',
+  most: 'At most {{count}} at once: take one out to put another in.',
+  with: 'Compare with others',
+  pick: 'Compare…',
+  picking: 'Choose batches to compare',
+  go_one: 'Compare {{count}} batch',
+  go_other: 'Compare {{count}} batches',
+  leave: 'Leave it',
+} as const
