@@ -1,5 +1,5 @@
 /** What this cellar's batches taught of a fruit, and what a charge recorded now keeps of it. */
-import { learn, learnedTissue } from '../engine/index.ts'
+import { learn, learnedTissue, type Step } from '../engine/index.ts'
 import type { FruitLearned, FruitTissue } from '../../shared/schemas/fruits.ts'
 import { batchSteeping } from './batch-steeping.ts'
 import type { CellarFruits } from './cellar-fruits.ts'
@@ -22,7 +22,7 @@ export function learnedOf(session: Session, fruitId: string): FruitLearned | und
     known.set(ledger, ofView)
   }
   if (!ofView.byFruit.has(fruitId)) {
-    const paceOf = (batchId: string) => fittedPace(session, batchId)
+    const paceOf = (batchId: string, steps: readonly Step[]) => fittedPace(session, batchId, steps)
     ofView.byFruit.set(fruitId, learn(ledger.folded, fruits.fruitOf(fruitId), { paceOf }))
   }
   return ofView.byFruit.get(fruitId)
@@ -31,8 +31,21 @@ export function learnedOf(session: Session, fruitId: string): FruitLearned | und
 /** Fewer readings say more of themselves than of the fruit. */
 const fewestReadings = 3
 
+/** A step ends one history only, so what was fitted up to it holds as long as the step is there. */
+const fitted = new WeakMap<Step, Map<string, number | undefined>>()
+
+function fittedPace(session: Session, batchId: string, steps: readonly Step[]): number | undefined {
+  const last = steps.at(-1)
+  const readings = steps.filter(({ recorded }) => recorded.move.kind === 'read')
+  if (!last || readings.length < fewestReadings) return undefined
+  const upToLast = fitted.get(last) ?? new Map<string, number | undefined>()
+  fitted.set(last, upToLast)
+  if (!upToLast.has(batchId)) upToLast.set(batchId, paceNow(session, batchId))
+  return upToLast.get(batchId)
+}
+
 /** Times faster than the kinetic class: the fit tells it against what the charge was believed to be. */
-function fittedPace(session: Session, batchId: string): number | undefined {
+function paceNow(session: Session, batchId: string): number | undefined {
   const { known: steeping, steps } = batchSteeping(session, batchId)
   if (!steeping || steeping.fit.readingsUsed < fewestReadings) return undefined
   const charge = steps.map(({ recorded }) => recorded.move).find((move) => move.kind === 'charge')

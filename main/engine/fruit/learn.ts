@@ -19,7 +19,7 @@ import { usualYieldLPerKg } from './usual-yield.ts'
 
 export interface LearnOptions {
   /** How many times faster than its kinetic class the readings say; undefined where too few. */
-  readonly paceOf: (batchId: string) => number | undefined
+  readonly paceOf: (batchId: string, steps: readonly Step[]) => number | undefined
 }
 
 /** One batch's word on its fruit. */
@@ -45,7 +45,7 @@ export function learn(
   )
   const lessons = [...stepsByBatch].map(([batchId, own]): Lesson => {
     const yieldLPerKg = finishedLPerKg(own, cellar, batchId, fruit)
-    const pace = paceOf(batchId)
+    const pace = paceOf(batchId, own)
     return {
       batchId,
       ...measuredHold(own, batchId),
