@@ -125,11 +125,15 @@ function finishedLPerKg(
   const stage = cellar.batches.get(batchId)?.stage
   if (stage !== 'resting' && stage !== 'finished') return undefined
   if (fruit.kineticClass === 'dry' || fruit.kineticClass === 'driedFruit') return undefined
-  if (own.some(({ batchIds }) => batchIds.size > 1)) return undefined
+  if (own.some(isMixing)) return undefined
   const { bottledMl } = yieldOf(own, cellar, batchId)
   const edibleG = chargedG(own)
   return bottledMl > 0 && edibleG > 0 ? bottledMl / edibleG : undefined
 }
+
+/** Liquid of other batches came in or went there, or bottles were opened back into a jar. */
+const isMixing = ({ batchIds, recorded }: Step) =>
+  batchIds.size > 1 || recorded.move.kind === 'unbottle'
 
 /** Edible grams of all that was charged: without stones, and without what was thrown away first. */
 function chargedG(own: readonly Step[]): number {

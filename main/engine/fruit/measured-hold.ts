@@ -115,7 +115,15 @@ function deedOn(jarId: string, move: Move, jar: JarState | null): Deed {
       return move.toJarId === jarId ? 'refilled' : 'taken unmeasured'
     case 'bottle':
       return 'taken unmeasured'
-    default:
+    case 'unbottle':
+      return 'refilled'
+    case 'buy':
+    case 'keep':
+    case 'stir':
+    case 'read':
+    case 'drawBottle':
+    case 'give':
+    case 'remark':
       return 'looked'
   }
 }

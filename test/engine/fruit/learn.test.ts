@@ -202,6 +202,29 @@ describe('learn', () => {
     expect(rested?.yieldLPerKg?.library).toBe(usualYieldLPerKg(fruitOf('sour_cherry')))
   })
 
+  it('learns no yield of bottles that were opened back into a jar', () => {
+    const unbottled: Deed = {
+      kind: 'unbottle',
+      batchId: 'a',
+      bottleLotId: 'a-bottles',
+      count: 1,
+      toJarId: 'a-second',
+    }
+    const learned = taught(
+      batch(
+        'a',
+        [60, drawOff('a', 1300)],
+        [60, throwOut('a')],
+        [61, bottle('a', 5)],
+        [62, { kind: 'discard', from: { jarId: 'a-first', part: 'all' } }],
+        [63, unbottled],
+        [64, { kind: 'discard', from: { jarId: 'a-second', part: 'all' } }],
+      ),
+    )
+    expect(learned?.yieldLPerKg).toBeUndefined()
+    expect(learned?.drainedLPerKg).toBeDefined()
+  })
+
   it('blends paces on logs: four times faster once, against one, is 4^(1/3)', () => {
     const book = folded(batch('a'))
     const learned = learn(book, fruitOf('sour_cherry'), {
