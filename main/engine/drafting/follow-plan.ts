@@ -14,11 +14,11 @@ import type {
 } from '../../../shared/schemas/drafts.ts'
 import type { Liquid } from '../../../shared/schemas/cellar.ts'
 import type { Move } from '../../../shared/schemas/moves.ts'
-import type { CellarState } from '../ledger/cellar-state.ts'
+import { jarAt, type CellarState } from '../ledger/cellar-state.ts'
 import { fold, type Step } from '../ledger/fold.ts'
 import { chainStages } from './chain-stages.ts'
 import { asThingsStand, matchedPlan, movesToCome } from './match-plan.ts'
-import type { DraftFacts } from './planned-moves.ts'
+import { fullBottles, type DraftFacts } from './planned-moves.ts'
 import { asRecorded } from './run-draft.ts'
 
 export interface Following {
@@ -43,21 +43,44 @@ export function followPlan({ plan, steps, cellar, nowMs }: Following, facts: Dra
     plan,
     steps.map(({ recorded }) => recorded),
   )
-  const ahead = movesToCome(moves).map((move) => asThingsStand(move, moves))
+  const ahead = aheadOf(plan, movesToCome(moves)).map((move) => asThingsStand(move, moves))
   const future = [...lotsFor(plan.moves, ahead), ...ahead].map((move) => notBefore(move, nowMs))
-  const tail = fold(asRecorded(future, firstFutureSeq), { ...facts, from: cellar })
+  const tail = foldAhead(future, cellar, facts)
 
   const planned = plannedStages(plan, facts)
   const real = chainStages(steps, batchId, nowMs)
   const expectedEnd = Math.max(nowMs, lastMs(future))
-  const expected = chainStages([...steps, ...tail.steps], batchId, expectedEnd)
+  const expected = chainStages([...steps, ...tail], batchId, expectedEnd)
   return {
     moves,
-    next: ahead[0],
+    next: ahead.find(({ kind }) => kind !== 'keep'),
     stages: pairedStages({ planned, real, expected }),
     planned: planned.at(-1)?.liquid,
     expected: expected.at(-1)?.liquid,
   }
+}
+
+/** What is to come, with how the jars are to be kept meanwhile, in the plan's own order. */
+function aheadOf(plan: Plan, toCome: readonly Move[]): Move[] {
+  const [first] = toCome
+  if (!first) return []
+  return plan.moves.filter(
+    (move) => toCome.includes(move) || (move.kind === 'keep' && move.at >= first.at),
+  )
+}
+
+/** As many bottles as there will be liqueur for, which need not be as many as were planned. */
+function foldAhead(future: readonly Move[], cellar: CellarState, facts: DraftFacts): Step[] {
+  const before = future.filter(({ kind }) => kind !== 'bottle')
+  const tail = fold(asRecorded(before, firstFutureSeq), { ...facts, from: cellar })
+  const bottlings = future.flatMap((move) => {
+    if (move.kind !== 'bottle') return []
+    const jar = jarAt(tail.cellar, move.fromJarId, Date.parse(move.at))
+    const count = jar ? fullBottles(jar, move.bottleSizeMl) : 0
+    return count > 0 ? [{ ...move, count }] : []
+  })
+  const last = asRecorded(bottlings, firstFutureSeq + before.length)
+  return [...tail.steps, ...fold(last, { ...facts, from: tail.cellar }).steps]
 }
 
 /** A plan, or a recipe made to one, beside what really happened. */

@@ -1,8 +1,8 @@
 /**
  * Which numbers, within bounds, bring the residuals nearest to zero?
  *
- * Method: Levenberg 1944 and Marquardt 1963, normal equations with numerical derivatives, steps cut
- * back to the bounds and the numbers at a bound held while the rest go on. A weak pull towards the
+ * Method: Levenberg 1944 and Marquardt 1963, normal equations with numerical derivatives that each
+ * step corrects (Broyden 1965), steps cut back to the bounds, the numbers at a bound held meanwhile. A weak pull towards the
  * start decides between answers that fit equally well. Deterministic.
  * In: residuals as multiples of what is tolerated, start, bounds, pulls. Out: the numbers, and the
  * residuals there; they are not zero where the bounds forbid it.
@@ -23,7 +23,9 @@ export interface Fitted {
   readonly residuals: readonly number[]
 }
 
-const mostIterations = 25
+const mostIterations = 60
+const leastDamping = 1e-9
+const mostDamping = 1e4
 const derivativeStep = 1e-4
 /** A step that gains less says that there is no better answer. */
 const leastGain = 1e-3
@@ -38,28 +40,55 @@ export function leastSquares({ residualsAt, start, low, high, pull }: Fitting): 
   const costOf = (residuals: readonly number[], x: readonly number[]) =>
     squares(residuals) + squares(pullsAt(x))
 
+  const fresh = (x: readonly number[], residuals: readonly number[]) =>
+    slopesAt(residualsAt, x, residuals, low, high)
+
   let x = clip(start)
   let residuals = residualsAt(x)
   let cost = costOf(residuals, x)
-  let damping = 1e-6
+  let damping = leastDamping
+  let slopes = fresh(x, residuals)
+  let isFresh = true
   for (let iteration = 0; iteration < mostIterations; iteration += 1) {
-    const slopes = slopesAt(residualsAt, x, residuals, low, high)
-    let moved = false
-    while (!moved && damping < 1e8) {
-      const next = stepFrom({ x, residuals, slopes, pulls: pullsAt(x), pull, low, high, damping })
-      const nextResiduals = residualsAt(next)
-      const nextCost = costOf(nextResiduals, next)
-      if (nextCost < cost) {
-        moved = cost - nextCost > leastGain * cost
-        ;[x, residuals, cost] = [next, nextResiduals, nextCost]
-        damping = Math.max(1e-9, damping / 10)
-        break
-      }
-      damping = Math.max(damping * 8, 1e-6)
-    }
-    if (!moved || residuals.every((residual) => Math.abs(residual) < metResidual)) break
+    if (residuals.every((residual) => Math.abs(residual) < metResidual)) break
+    const next = stepFrom({ x, residuals, slopes, pulls: pullsAt(x), pull, low, high, damping })
+    const nextResiduals = residualsAt(next)
+    const nextCost = costOf(nextResiduals, next)
+    const gain = cost - nextCost
+    if (gain > leastGain * cost) {
+      slopes = learned(slopes, x, next, residuals, nextResiduals)
+      ;[x, residuals, cost] = [next, nextResiduals, nextCost]
+      damping = Math.max(leastDamping, damping / 10)
+      isFresh = false
+    } else if (!isFresh) {
+      slopes = fresh(x, residuals)
+      isFresh = true
+    } else if (gain > 0 || damping > mostDamping) break
+    else damping *= 10
   }
   return { x, residuals }
+}
+
+/** What a step showed of the slopes costs nothing more (Broyden 1965). */
+function learned(
+  slopes: readonly (readonly number[])[],
+  x: readonly number[],
+  next: readonly number[],
+  residuals: readonly number[],
+  nextResiduals: readonly number[],
+): number[][] {
+  const step = next.map((value, i) => value - (x[i] as number))
+  const length = squares(step)
+  const surprise = residuals.map((residual, row) => {
+    const foreseen = slopes.reduce(
+      (sum, slope, i) => sum + (slope[row] as number) * (step[i] as number),
+      residual,
+    )
+    return ((nextResiduals[row] as number) - foreseen) / length
+  })
+  return slopes.map((slope, i) =>
+    slope.map((value, row) => value + (surprise[row] as number) * (step[i] as number)),
+  )
 }
 
 const squares = (values: readonly number[]) => values.reduce((sum, value) => sum + value * value, 0)

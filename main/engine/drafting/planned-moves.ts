@@ -15,7 +15,7 @@ import type { Goods } from '../../../shared/schemas/goods.ts'
 import type { Move } from '../../../shared/schemas/moves.ts'
 import { msPerDay } from '../../../shared/spans-of-time.ts'
 import { sweetenerComposition } from '../fruit/fruit-library.ts'
-import { jarAt, type CellarState } from '../ledger/cellar-state.ts'
+import { jarAt, type CellarState, type JarState } from '../ledger/cellar-state.ts'
 import { freeVolumeMl } from '../ledger/jar-liquid.ts'
 import { slackG, slackMl } from '../ledger/refusal.ts'
 import { jarsOf, type DraftJar, type DraftJars } from './draft-vessels.ts'
@@ -240,6 +240,12 @@ function finishing(spec: DraftSpec, jars: DraftJars, extractCount: number, finis
   return { moves, lastJar, endMs }
 }
 
+/** No bottling move takes more. */
+const mostBottles = 100_000
+
+export const fullBottles = (jar: JarState, bottleSizeMl: number): number =>
+  Math.min(mostBottles, Math.floor((freeVolumeMl(jar) + slackMl) / bottleSizeMl))
+
 /** As many full bottles as there is liqueur for; undefined when there is not enough for one. */
 export function bottlingMove(
   spec: DraftSpec,
@@ -249,7 +255,7 @@ export function bottlingMove(
   const jar = jarAt(cellar, lastJar.jarId, bottlingAtMs)
   if (!jar || massOf(jar.bodies.free) === 0) return undefined
   const { bottleSizeMl } = spec
-  const count = Math.floor((freeVolumeMl(jar) + slackMl) / bottleSizeMl)
+  const count = fullBottles(jar, bottleSizeMl)
   if (count < 1) return undefined
   return {
     kind: 'bottle',
@@ -258,6 +264,6 @@ export function bottlingMove(
     fromJarId: lastJar.jarId,
     bottleLotId: 'draft-bottles',
     bottleSizeMl,
-    count: Math.min(count, 100_000),
+    count,
   }
 }

@@ -69,11 +69,14 @@ function nearest(solving: Solving, finishedOf: Finisher, facts: DraftFacts): Fou
   const { pins } = solving
   const wishes = withinPhysics(solving.wishes, solving.spec)
   const spec = rescaled(solving, finishedOf, facts)
-  const within = attempt({ spec, pins, wishes }, finishedOf, facts, 'window')
-  if (within.unmet.length === 0) return within
-  // From there, and not from the start: what the windows allow is used up first.
-  const beyond = attempt({ spec: within.spec, pins, wishes }, finishedOf, facts, 'physics')
-  return beyond.unmet.length <= within.unmet.length ? beyond : within
+  let best = attempt({ spec, pins, wishes }, finishedOf, facts, 'window')
+  for (const reach of ['fortified', 'physics'] as const) {
+    if (best.unmet.length === 0) return best
+    // From there, and not from the start: what was allowed is used up first.
+    const further = attempt({ spec: best.spec, pins, wishes }, finishedOf, facts, reach)
+    if (further.unmet.length <= best.unmet.length) best = further
+  }
+  return best
 }
 
 /** A first guess of the right size: everything that is not pinned is made larger alike. */

@@ -16,8 +16,11 @@ export interface Unknown {
   readonly pull: number
 }
 
-/** How far a solve may go: within the library's windows, or as far as physics lets it. */
-export type Reach = 'window' | 'physics'
+/**
+ * How far a solve may go: within the library's windows; with spirit added at the end as well, which
+ * costs most for least taste; or as far as physics lets it.
+ */
+export type Reach = 'window' | 'fortified' | 'physics'
 
 /** Of the smallest and the largest batch against the one begun with. */
 const scaleReach = { low: 1e-3, high: 1e4 }
@@ -47,7 +50,11 @@ export function unknownsOf(
     { pin: 'finishSugar', start: finishStart(spec).sugar, low: 0, high: 10, pull: 0.05 },
     { pin: 'finishSpirit', start: finishStart(spec).spirit, low: 0, high: 10, pull: 2 },
   ]
-  return all.filter(({ pin, low, high }) => !pins.includes(pin) && low < high)
+  const isFortified = reach !== 'window' || spec.finishSpiritMl > 0
+  return all.filter(
+    ({ pin, low, high }) =>
+      !pins.includes(pin) && low < high && (pin !== 'finishSpirit' || isFortified),
+  )
 }
 
 /** Spirit against the batch's own, so that fruit per litre stays within its window. */
