@@ -7,7 +7,7 @@ import type { Move } from '../../shared/schemas/moves.ts'
 import { rhythmOf, type BatchStory } from './batch-plan.ts'
 import { atHour, instant } from './days.ts'
 import { readAlcoholometer, readJug, readTwoInstruments } from './instrument-shelf.ts'
-import { emptyVessel } from './vessels.ts'
+import { emptyVessel, vesselIfAny } from './vessels.ts'
 
 const minutes = (count: number) => count * 60_000
 
@@ -105,14 +105,17 @@ async function pourOffDraw(story: BatchStory, atMs: number): Promise<void> {
   await hand.record({ kind: 'drawOff', at, batchId, fromJarId: fruitJarId, toJarId })
 }
 
-/** A second jar for what comes after the first extract, big enough for all that is left. */
+/**
+ * A second jar for what comes after the first extract, big enough for all that is left; with none
+ * free it joins the first at once.
+ */
 async function secondJar(story: BatchStory, atMs: number): Promise<string> {
   const { batchId, fruitJarId, hand } = story
   if (story.secondJarId !== '') return story.secondJarId
   const { resting } = await hand.look(batchId, fruitJarId, atMs)
-  const { jarId } = await emptyVessel(hand, 'liquid', { wishMl: resting?.volumeMl ?? 0 })
-  story.secondJarId = jarId
-  return jarId
+  const room = await vesselIfAny(hand, 'liquid', { wishMl: resting?.volumeMl ?? 0 })
+  story.secondJarId = room?.jarId ?? ''
+  return room?.jarId ?? story.extractJarId
 }
 
 /** Presses the fruit and throws the cake out; in a busy season the fruit goes out unpressed. */

@@ -7,7 +7,7 @@ import { fillBottles } from './bottling.ts'
 import { rhythmOf, type BatchStory } from './batch-plan.ts'
 import { atHour, instant } from './days.ts'
 import { readBoilOff, readTwoInstruments } from './instrument-shelf.ts'
-import { emptyVessel } from './vessels.ts'
+import { vesselIfAny } from './vessels.ts'
 
 const tens = (amount: number) => 10 * Math.round(amount / 10)
 const minutes = (count: number) => count * 60_000
@@ -97,7 +97,8 @@ async function filterClear(story: BatchStory, atMs: number): Promise<void> {
   const { batchId, extractJarId, hand, noise, plan } = story
   const { liquid } = await hand.look(batchId, extractJarId, atMs)
   const wishMl = liquid?.volumeMl ?? 0
-  const { jarId: clearJarId } = await emptyVessel(hand, 'liquid', { wishMl })
+  // With every vessel taken it is rinsed, and filled again through the filter.
+  const clearJarId = (await vesselIfAny(hand, 'liquid', { wishMl }))?.jarId ?? extractJarId
   await hand.record({
     kind: 'filter',
     at: instant(atMs),

@@ -46,13 +46,37 @@ export interface Room {
 
 /**
  * The empty vessel that fits the wished volume best; where all are too small, the largest that
- * takes at least `leastMl`.
+ * takes at least `leastMl`; with none at all, one from next door.
  */
 export async function emptyVessel(
   hand: CellarHand,
   use: keyof typeof suits,
-  { wishMl, leastMl = wishMl }: { wishMl: number; leastMl?: number },
+  wanted: { wishMl: number; leastMl?: number },
 ): Promise<Room> {
+  return (await vesselIfAny(hand, use, wanted)) ?? borrowed(hand, use, wanted.wishMl)
+}
+
+/** A crowded autumn: the house next door has one to lend, and never asks for it back. */
+async function borrowed(hand: CellarHand, use: keyof typeof suits, wishMl: number): Promise<Room> {
+  const { length } = await hand.ask('jars.list', {})
+  const litres = 5 * Math.ceil(wishMl / fullest / 5000)
+  const shape = use === 'fruit' ? 'crock' : 'demijohn'
+  const jar = vessel(
+    `lent-${length}`,
+    `Lent ${shape} ${length - vessels.length + 1}`,
+    shape,
+    litres,
+  )
+  await hand.ask('jars.add', { jars: [jar] })
+  return { jarId: jar.id, roomMl: fullest * jar.capacityMl }
+}
+
+/** The same, for who can do without. */
+export async function vesselIfAny(
+  hand: CellarHand,
+  use: keyof typeof suits,
+  { wishMl, leastMl = wishMl }: { wishMl: number; leastMl?: number },
+): Promise<Room | undefined> {
   const isSuited = suits[use]
   const all = await hand.ask('jars.list', {})
   const rooms = all
@@ -65,9 +89,5 @@ export async function emptyVessel(
   const [best] = rooms.filter(({ roomMl }) => roomMl >= wishMl).sort((a, b) => a.cost - b.cost)
   const [largest] = rooms.sort((a, b) => b.roomMl - a.roomMl)
   if (best) return best
-  if (largest && largest.roomMl >= leastMl) return largest
-  const there = all.map(({ jar, contents }) => `${jar.name}: ${contents?.batchId ?? 'empty'}`)
-  throw new Error(
-    `Alder End has no empty vessel for ${leastMl.toFixed(0)} mL of ${use}; ${there.join(', ')}`,
-  )
+  return largest && largest.roomMl >= leastMl ? largest : undefined
 }
