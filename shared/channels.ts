@@ -140,7 +140,7 @@ export const channels = {
   'fruits.page': channel('read', z.strictObject({ fruitId: Id }), FruitPage),
   /** Keeps the maker's copy of a library fruit, or a fruit of their own; later charges use it. */
   'fruits.keep': channel('write', Fruit, FruitPage),
-  /** Back to the library's row; a fruit of the maker's own goes, unless a purchase names it. */
+  /** Back to the library's row; a fruit of the maker's own goes, unless the book names it. */
   'fruits.reset': channel('write', z.strictObject({ fruitId: Id }), nothing),
 
   'jars.list': channel(

@@ -38,12 +38,22 @@ export function removeFruit(book: Book, id: string): void {
   book.prepare('DELETE FROM fruit WHERE id = ?').run(id)
 }
 
-/** Whether a purchase names the fruit, struck ones too: an undo may bring them back. */
-export const isFruitBought = (book: Book, id: string): boolean =>
+/**
+ * Whether anything names the fruit: a purchase (struck ones too, an undo may bring them back), a
+ * draft, a recipe, the plan of a batch.
+ */
+export const isFruitNamed = (book: Book, id: string): boolean =>
   book
     .prepare(
-      `SELECT EXISTS (SELECT 1 FROM move
-         WHERE kind = 'buy' AND payload ->> '$.goods.fruitId' = ?)`,
+      `SELECT EXISTS (
+         SELECT 1 FROM move WHERE kind = 'buy' AND payload ->> '$.goods.fruitId' = :id
+         UNION ALL
+         SELECT 1 FROM (
+           SELECT content AS paper FROM draft
+           UNION ALL SELECT spec FROM recipe_version
+           UNION ALL SELECT spec FROM plan
+         ), json_tree(paper) AS node
+         WHERE node.key = 'fruitId' AND node.atom = :id)`,
     )
     .pluck()
-    .get(id) === 1
+    .get({ id }) === 1

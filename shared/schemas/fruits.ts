@@ -115,7 +115,7 @@ export const FruitPage = z.strictObject({
   /** The library's own row, absent for a fruit of the maker's own. */
   library: Fruit.optional(),
   learned: FruitLearned.optional(),
-  /** True once a purchase names it. */
+  /** True while a purchase, draft, recipe or plan names it. */
   isUsed: z.boolean(),
   /** What each source code of the fruit stands for. */
   sourceMeanings: z.record(z.string(), z.string()),

@@ -3,7 +3,7 @@ import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import Database from 'better-sqlite3'
 import { describe, expect, it } from 'vitest'
-import { isFruitBought, ownFruits, putFruit, removeFruit } from '../../main/cellar/fruit-store.ts'
+import { isFruitNamed, ownFruits, putFruit, removeFruit } from '../../main/cellar/fruit-store.ts'
 import { migrate } from '../../main/cellar/migrate.ts'
 import { migrations } from '../../main/cellar/migrations.ts'
 import { addGroup } from '../../main/cellar/move-store.ts'
@@ -40,7 +40,7 @@ describe('ownFruits', () => {
   })
 })
 
-describe('isFruitBought', () => {
+describe('isFruitNamed', () => {
   const buy: Move = {
     at: changedAt,
     kind: 'buy',
@@ -58,12 +58,36 @@ describe('isFruitBought', () => {
 
   it('knows a purchase, and does not forget it when it is struck', () => {
     const book = newBook()
-    expect(isFruitBought(book, 'medlar')).toBe(false)
+    expect(isFruitNamed(book, 'medlar')).toBe(false)
     record(book, 1, buy)
-    expect(isFruitBought(book, 'medlar')).toBe(true)
-    expect(isFruitBought(book, 'sloe')).toBe(false)
+    expect(isFruitNamed(book, 'medlar')).toBe(true)
+    expect(isFruitNamed(book, 'sloe')).toBe(false)
     record(book, 2, null)
-    expect(isFruitBought(book, 'medlar')).toBe(true)
+    expect(isFruitNamed(book, 'medlar')).toBe(true)
+    book.close()
+  })
+})
+
+describe('isFruitNamed on paper', () => {
+  const paper = JSON.stringify({ charges: [{ fruitId: 'medlar', massG: 1000 }], note: 'sloe' })
+
+  it.each([
+    ['a draft', `INSERT INTO draft VALUES ('d', '${paper}', '', '')`],
+    [
+      'a recipe',
+      `INSERT INTO recipe VALUES ('r', 'Medlar', '', NULL);
+       INSERT INTO recipe_version VALUES ('r', 1, '', '${paper}')`,
+    ],
+    [
+      'the plan of a batch',
+      `INSERT INTO batch VALUES ('b', 'Medlar', '', '', '');
+       INSERT INTO plan VALUES ('b', '', '${paper}', '[]', NULL, NULL)`,
+    ],
+  ])('finds it in %s, by what it is and not by any word', (_where, insert) => {
+    const book = newBook()
+    book.exec(insert)
+    expect(isFruitNamed(book, 'medlar')).toBe(true)
+    expect(isFruitNamed(book, 'sloe')).toBe(false)
     book.close()
   })
 })

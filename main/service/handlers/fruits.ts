@@ -1,5 +1,5 @@
 /** The fruit library as this cellar keeps it: reading, editing a copy, fruits of one's own. */
-import { isFruitBought, putFruit, removeFruit } from '../../cellar/fruit-store.ts'
+import { isFruitNamed, putFruit, removeFruit } from '../../cellar/fruit-store.ts'
 import { explainSource, fruitLibrary, keptFruit } from '../../engine/index.ts'
 import type { Fruit, FruitPage, Range } from '../../../shared/schemas/fruits.ts'
 import { learnedOf } from '../learned-fruit.ts'
@@ -18,7 +18,7 @@ function page(session: Session, fruitId: string): FruitPage {
     origin: session.fruits.originOf(fruitId),
     ...(library && { library }),
     ...(learned && { learned }),
-    isUsed: isFruitBought(session.book, fruitId),
+    isUsed: isFruitNamed(session.book, fruitId),
     sourceMeanings: Object.fromEntries(codes.map((code) => [code, explainSource(code)])),
   }
 }
@@ -58,8 +58,8 @@ export const fruitHandlers: Handlers<ChannelsOf<'fruits'>> = {
   'fruits.reset': (session, { fruitId }) => {
     const { book, fruits } = session
     if (!fruits.find(fruitId)) throw notFound('fruit', fruitId)
-    if (fruits.originOf(fruitId) === 'own' && isFruitBought(book, fruitId))
-      throw new ServiceError('stillInUse', `fruit ${fruitId} was bought`, { id: fruitId })
+    if (fruits.originOf(fruitId) === 'own' && isFruitNamed(book, fruitId))
+      throw new ServiceError('stillInUse', `fruit ${fruitId} is named in the book`, { id: fruitId })
     book.transaction(() => removeFruit(book, fruitId)).immediate()
     session.rereadFruits()
     return {}

@@ -145,7 +145,7 @@ export const fruits = {
     another: 'Add one like it',
     reset: 'Back to the library',
     delete: 'Delete',
-    inUse: 'A purchase names it, so it stays in the book.',
+    inUse: 'A purchase, draft or recipe names it, so it stays in the book.',
     originText: {
       edited: 'Your copy. Charges from now on reckon with it; earlier ones keep what they had.',
       own: 'A kind of your own.',
@@ -225,7 +225,7 @@ export const fruits = {
     text: 'Your copy of {{name}} goes, and the library’s facts count again. What was charged before keeps what it had.',
     go: 'Back to the library',
     deleteTitle: 'Delete {{name}}?',
-    deleteText: 'No purchase names it. It goes from the list.',
+    deleteText: 'Nothing in the book names it. It goes from the list.',
     deleteGo: 'Delete',
   },
 } as const
