@@ -19,8 +19,15 @@ const aboveLines = 550
 export function ChangedLines({ view, changed, shown }: ChangedLinesProps) {
   return (
     <ZIndexLayer zIndex={aboveLines}>
-      {shown.map((quantity) => (
-        <One key={quantity} view={view} changed={changed} quantity={quantity} />
+      {shown.map((quantity, index) => (
+        <One
+          key={quantity}
+          view={view}
+          changed={changed}
+          quantity={quantity}
+          // One name is enough: the dash is the same in every panel.
+          isNamed={index === 0}
+        />
       ))}
       <DrawOff atMs={changed.drawOffMs} />
     </ZIndexLayer>
@@ -31,9 +38,10 @@ interface OneProps {
   view: CurveView
   changed: ChangedCurve
   quantity: CurveQuantity
+  isNamed: boolean
 }
 
-function One({ view, changed: { rows }, quantity }: OneProps) {
+function One({ view, changed: { rows }, quantity, isNamed }: OneProps) {
   const t = useWords()
   const xOf = useXAxisScale()
   const yOf = useYAxisScale(quantity)
@@ -41,10 +49,8 @@ function One({ view, changed: { rows }, quantity }: OneProps) {
   const ticks = view.scales[quantity]
   const point = (row: CurveRow) =>
     row.values && { x: xOf(row.atMs), y: yOf(onScale(ticks, row.values[quantity])) }
-  const last = rows.findLast(({ values }) => values !== null)
-  const end = last && point(last)
-  const asIs = last && rowAt(view.rows, last.atMs)
-  const isAbove = (last?.values?.[quantity] ?? 0) >= (asIs?.values[quantity] ?? 0)
+  const widest = isNamed ? widestGap(view, rows, quantity) : undefined
+  const place = widest && point(widest.row)
   return (
     <g>
       <path
@@ -54,13 +60,29 @@ function One({ view, changed: { rows }, quantity }: OneProps) {
         strokeDasharray={changedDash}
         fill="none"
       />
-      {end?.x !== undefined && end.y !== undefined && (
-        <text className={styles.changed} x={end.x - 4} y={isAbove ? end.y - 9 : end.y + 19}>
+      {widest && place?.x !== undefined && place.y !== undefined && (
+        <text
+          className={styles.changed}
+          x={place.x + 8}
+          y={widest.by >= 0 ? place.y - 8 : place.y + 19}
+        >
           {t('batch.curve.changed')}
         </text>
       )}
     </g>
   )
+}
+
+/** Where the changed curve lies furthest from what it is, and by how much above it. */
+function widestGap(view: CurveView, rows: readonly CurveRow[], quantity: CurveQuantity) {
+  let widest: { row: CurveRow; by: number } | undefined
+  for (const row of rows) {
+    const asIs = rowAt(view.rows, row.atMs)?.values
+    if (!row.values || !asIs) continue
+    const by = row.values[quantity] - asIs[quantity]
+    if (!widest || Math.abs(by) > Math.abs(widest.by)) widest = { row, by }
+  }
+  return widest
 }
 
 interface Place {

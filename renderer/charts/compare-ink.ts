@@ -15,4 +15,4 @@ export const compareMarkers = [
 
 /** A batch's own colour, brought near enough to the ink to be seen on either paper. */
 export const compareColour = (colour: string): string =>
-  `color-mix(in oklab, ${colour} 55%, var(--ink))`
+  `light-dark(color-mix(in oklab, ${colour} 78%, var(--ink)), color-mix(in oklab, ${colour} 50%, var(--ink)))`

@@ -18,6 +18,9 @@ import { useTimeTicks } from './use-time-ticks.ts'
 import { useBarWords } from './use-bar-words.ts'
 import styles from './jar-timeline.module.css'
 
+/** A mark nearer to now than this share of the axis would stand under its word. */
+const wordShare = 0.07
+
 export interface JarTimelineProps {
   timeline: Timeline
   jars: ReadonlyMap<string, { jar: Jar }>
@@ -35,6 +38,8 @@ export function JarTimeline(props: JarTimelineProps) {
   const { domain, rows } = timeline
   const ticks = useTimeTicks(axis, domain, 8)
   const place = (atMs: number) => `${100 * shareOfDomain(domain, atMs)}%`
+  const isBesideNow = (atMs: number) =>
+    Math.abs(shareOfDomain(domain, atMs) - shareOfDomain(domain, nowMs)) < wordShare
   // The page may be a minute older than the clock.
   const isNowInSight = nowMs <= domain.toMs + 120_000
   return (
@@ -60,11 +65,13 @@ export function JarTimeline(props: JarTimelineProps) {
         )}
       </div>
       <div className={styles.axis} aria-hidden>
-        {ticks.map(({ atMs, label }) => (
-          <span key={atMs} className={styles.tick} style={{ left: place(atMs) }}>
-            {label}
-          </span>
-        ))}
+        {ticks
+          .filter(({ atMs }) => !isNowInSight || !isBesideNow(atMs))
+          .map(({ atMs, label }) => (
+            <span key={atMs} className={styles.tick} style={{ left: place(atMs) }}>
+              {label}
+            </span>
+          ))}
         {isNowInSight && (
           <span className={styles.today} style={{ left: place(nowMs) }}>
             {t('batch.timeline.today')}

@@ -92,13 +92,16 @@ const least = { strengthPctVol: 0.05, sugarGPerL: 0.5 }
 function WeekChange({ strengthPctVol, sugarGPerL }: JarForecast['weekChange']) {
   const t = useWords()
   const { text } = useQuantities()
-  const isNothing =
-    Math.abs(strengthPctVol) < least.strengthPctVol && Math.abs(sugarGPerL) < least.sugarGPerL
-  if (isNothing) return t('batch.forecast.weekNothing')
-  return [
-    signed(strengthPctVol, text(strengthPctVol, 'strength')),
-    signed(sugarGPerL, text(sugarGPerL, 'sugar')),
-  ].join(', ')
+  const parts = [
+    ...(Math.abs(strengthPctVol) < least.strengthPctVol
+      ? []
+      : [signed(strengthPctVol, text(strengthPctVol, 'strength'))]),
+    ...(Math.abs(sugarGPerL) < least.sugarGPerL
+      ? []
+      : [signed(sugarGPerL, text(sugarGPerL, 'sugar'))]),
+  ]
+  return parts.length === 0 ? t('batch.forecast.weekNothing') : parts.join(', ')
 }
 
-const signed = (value: number, words: string) => (value > 0 ? `+${words}` : words)
+const signed = (value: number, words: string) =>
+  value > 0 ? `+${words}` : words.replace('-', '\u2212')

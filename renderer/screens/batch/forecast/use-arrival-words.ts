@@ -10,13 +10,17 @@ export function useArrivalWords(): (arrival: ArrivalAt) => string {
   const t = useWords()
   const { day, now } = useTimes()
   return ({ early, typical, late }) => {
-    const on = (instant: string) =>
-      Date.parse(instant) <= now.getTime() + clockMs ? t('batch.forecast.arrived') : day(instant)
+    const isThere = (instant: string) => Date.parse(instant) <= now.getTime() + clockMs
+    const on = (instant: string) => (isThere(instant) ? t('batch.forecast.arrived') : day(instant))
     if (typical === undefined)
       return early === undefined
         ? t('batch.forecast.beyond')
         : t('batch.forecast.arrivalFromOnly', { early: on(early) })
     if (early === undefined) return on(typical)
+    if (isThere(typical))
+      return late === undefined || isThere(late)
+        ? on(typical)
+        : t('batch.forecast.arrivedOr', { late: on(late) })
     if (late === undefined)
       return t('batch.forecast.arrivalFrom', { typical: on(typical), early: on(early) })
     return on(early) === on(late)
