@@ -1,5 +1,5 @@
 /** The places a maker names as parts of a blend, as the engine takes them: matter, limits, cost. */
-import type { MarryPart } from '../../shared/schemas/marrying.ts'
+import type { Cost, MarryPart } from '../../shared/schemas/marrying.ts'
 import {
   acidPart,
   acidPlace,
@@ -47,7 +47,7 @@ function jarPart(session: Session, part: MarryPart, jarId: string): BlendPart {
   const freeG = paidG(matter)
   const allG = freeG + paidG(held) + paidG(bed)
   const base = { ...part, kind: 'extract', unit: 'ml', matter, isEndless: false } as const
-  return { ...base, costMinor: knownCost(session, part.place, allG > 0 ? freeG / allG : 0) }
+  return { ...base, cost: costOf(session, part.place, allG > 0 ? freeG / allG : 0) }
 }
 
 function lotPart(session: Session, part: MarryPart, lotId: string): BlendPart {
@@ -58,7 +58,7 @@ function lotPart(session: Session, part: MarryPart, lotId: string): BlendPart {
     throw new ServiceError('wrongGoods', `${part.place} is fruit, not a part of a blend`, part)
   const unit = kind === 'spirit' ? 'ml' : 'g'
   const base = { ...part, kind, unit, matter: lot.matter, isEndless: false } as const
-  return { ...base, costMinor: knownCost(session, part.place, 1) }
+  return { ...base, cost: costOf(session, part.place, 1) }
 }
 
 function bottlePart(session: Session, part: MarryPart, bottleLotId: string): BlendPart {
@@ -69,12 +69,11 @@ function bottlePart(session: Session, part: MarryPart, bottleLotId: string): Ble
     ...base,
     matter: matterInBottles(lot),
     count: lot.count,
-    costMinor: knownCost(session, part.place, 1),
+    cost: costOf(session, part.place, 1),
   }
 }
 
-/** A share of the place's cost; undefined while a price is missing in it. */
-function knownCost({ ledger }: Session, place: string, share: number): number | undefined {
+function costOf({ ledger }: Session, place: string, share: number): Cost {
   const { minor, isComplete } = costsOfView(ledger).places.get(place) ?? free
-  return isComplete ? minor * share : undefined
+  return { minor: minor * share, isComplete }
 }

@@ -19,6 +19,12 @@ const CompareScreen = lazy(async () => ({
 const BenchScreen = lazy(async () => ({
   default: (await import('../screens/bench/bench-screen.tsx')).BenchScreen,
 }))
+const MarryScreen = lazy(async () => ({
+  default: (await import('../screens/marry/marry-screen.tsx')).MarryScreen,
+}))
+const MendScreen = lazy(async () => ({
+  default: (await import('../screens/marry/mend/mend-screen.tsx')).MendScreen,
+}))
 const ShelfScreen = lazy(async () => ({
   default: (await import('../screens/shelf/shelf-screen.tsx')).ShelfScreen,
 }))
@@ -52,8 +58,9 @@ export const Routes = () => (
       <Route path="/draft">
         <LaterScreen name="draft" />
       </Route>
-      <Route path="/marry">
-        <LaterScreen name="marry" />
+      <Route path="/marry" component={MarryScreen} />
+      <Route path="/marry/mend/:jarId?">
+        {({ jarId }) => <MendScreen jarId={jarId && decodeURIComponent(jarId)} />}
       </Route>
       <Route path="/season">
         <LaterScreen name="season" />

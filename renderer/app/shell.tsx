@@ -14,7 +14,7 @@ const screens = [
   { path: '/today', name: 'today' },
   { path: '/batches', name: 'batches' },
   { path: '/draft', name: 'draft', isLater: true },
-  { path: '/marry', name: 'marry', isLater: true },
+  { path: '/marry', name: 'marry' },
   { path: '/shelf', name: 'shelf' },
   { path: '/season', name: 'season', isLater: true },
   { path: '/bench', name: 'bench' },

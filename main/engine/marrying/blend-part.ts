@@ -7,7 +7,7 @@ import {
   scaleMatter,
   type Matter,
 } from '../../../shared/matter.ts'
-import type { AmountUnit, PartLimits } from '../../../shared/schemas/marrying.ts'
+import type { AmountUnit, Cost, PartLimits } from '../../../shared/schemas/marrying.ts'
 import { densityOfWater } from '../solution/density-of-water.ts'
 import { liquidVolumeMl } from '../solution/liquid-volume.ts'
 
@@ -21,8 +21,8 @@ export interface BlendPart extends PartLimits {
   /** All that is there; of what has no end, a litre or a kilogram. */
   readonly matter: Matter
   readonly isEndless: boolean
-  /** Of all that is there; undefined where a price is not known. */
-  readonly costMinor: number | undefined
+  /** Of all that is there. */
+  readonly cost: Cost
   /** Bottles there; for what is counted in bottles only. */
   readonly count?: number
 }
@@ -39,7 +39,7 @@ export const waterPart = (limits: PartLimits = {}): BlendPart => ({
   unit: 'ml',
   matter: matterOf({ waterG: densityOfWater(20) }),
   isEndless: true,
-  costMinor: 0,
+  cost: { minor: 0, isComplete: true },
 })
 
 export const acidPart = (limits: PartLimits = {}): BlendPart => ({
@@ -49,7 +49,7 @@ export const acidPart = (limits: PartLimits = {}): BlendPart => ({
   unit: 'g',
   matter: matterOf({ acidG: 1000 }),
   isEndless: true,
-  costMinor: undefined,
+  cost: { minor: 0, isComplete: false },
 })
 
 /** Amount of the part in its own unit, of all its matter. */
@@ -98,7 +98,7 @@ export function measured(part: BlendPart): Measured {
     part,
     step: steps > 0 ? scaleMatter(part.matter, 1 / steps) : noMatter,
     amountPerStep,
-    costPerStep: steps > 0 ? (part.costMinor ?? 0) / steps : 0,
+    costPerStep: steps > 0 ? part.cost.minor / steps : 0,
     low: Math.min(low, high),
     high,
     isWhole,

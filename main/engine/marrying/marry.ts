@@ -104,7 +104,7 @@ function pouredParts(blend: Blend): PouredPart[] {
       isUsedUp: isAtEnd(blend, index),
       cost: {
         minor: steps * part.costPerStep,
-        isComplete: part.part.costMinor !== undefined,
+        isComplete: part.part.cost.isComplete,
       },
     }
     const densityKgPerM3 = (1000 * massG) / volumeMl

@@ -54,6 +54,7 @@ function Shown({ page }: { page: BatchPage }) {
   const batches = useBatches()
   const [isEditing, setIsEditing] = useState(false)
   const [axis, setAxis] = useState<TimeAxisKind>('days')
+  const mendable = summary.jars.find(({ liquid }) => liquid !== undefined)
   const nextKind = kindOfAction[next.action]
   const nextWords = useNextWords()(next)
   return (
@@ -72,6 +73,11 @@ function Shown({ page }: { page: BatchPage }) {
             <Button kind="quiet" onPress={() => setIsEditing(true)}>
               {t('batch.edit')}
             </Button>
+            {mendable && (
+              <ButtonLink kind="quiet" href={`/marry/mend/${encodeURIComponent(mendable.jarId)}`}>
+                {t('batch.mend')}
+              </ButtonLink>
+            )}
             {nextKind && (
               <Button kind="primary" onPress={() => log.openForm(nextKind)}>
                 {t(`codes.action.${next.action}`)}

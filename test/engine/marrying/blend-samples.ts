@@ -19,7 +19,7 @@ export const extract = (
   unit: 'ml',
   matter: matterOf(composeSolution({ ...told, sugarGPerL })),
   isEndless: false,
-  costMinor: 1000,
+  cost: { minor: 1000, isComplete: true },
   ...more,
 })
 
@@ -31,7 +31,7 @@ export const spirit = (
   ...extract('x', { volumeMl, strengthPctVol }),
   place: 'lot:spirit',
   kind: 'spirit',
-  costMinor: 4000,
+  cost: { minor: 4000, isComplete: true },
   ...more,
 })
 
@@ -41,7 +41,7 @@ export const sugar = (massG: number, more: Partial<BlendPart> = {}): BlendPart =
   unit: 'g',
   matter: matterOf({ sugarG: massG }),
   isEndless: false,
-  costMinor: 600,
+  cost: { minor: 600, isComplete: true },
   ...more,
 })
 
@@ -56,7 +56,7 @@ export const vintage = (
   count,
   matter: matterOf(composeSolution({ ...told, sugarGPerL, volumeMl: told.volumeMl * count })),
   isEndless: false,
-  costMinor: 1500,
+  cost: { minor: 1500, isComplete: true },
   ...more,
 })
 

@@ -131,8 +131,16 @@ describe('marry', () => {
 
   it('takes the cheaper of two alike when asked to', () => {
     const parts = [
-      extract('dear', { volumeMl: 2000, strengthPctVol: 40 }, { costMinor: 9000 }),
-      extract('cheap', { volumeMl: 2000, strengthPctVol: 40 }, { costMinor: 1000 }),
+      extract(
+        'dear',
+        { volumeMl: 2000, strengthPctVol: 40 },
+        { cost: { minor: 9000, isComplete: true } },
+      ),
+      extract(
+        'cheap',
+        { volumeMl: 2000, strengthPctVol: 40 },
+        { cost: { minor: 1000, isComplete: true } },
+      ),
     ]
     const married = ask({ parts, wishes: { volumeMl: exactly(1500) }, prefer: 'cheapest' })
     expect(amountOf(married, 'jar:cheap')).toBeCloseTo(1500, 1)

@@ -109,6 +109,7 @@ export const batch = {
   begun: 'begun {{day}}, {{age}} ago',
   begunToday: 'begun today',
   edit: 'Name, colour, note',
+  mend: 'Mend a jar',
   editTitle: 'Name, colour and note of this batch',
   name: 'Name',
   colour: 'Colour of the liquid',

@@ -38,11 +38,6 @@ export const shell = {
       meanwhile:
         'Meanwhile, open a batch and log its first moves: each form shows the jar as it will be, before anything is written.',
     },
-    marry: {
-      what: 'Here you will choose extracts, spirit, water and syrup, ask for a strength and a sweetness, and get the amounts to pour.',
-      meanwhile:
-        'Meanwhile, log “Marry” on the batch’s page: it shows what the extracts come to together before you write it.',
-    },
     season: {
       what: 'Here you will plan next year: which fruit in which week, how much spirit and sugar, and which jars are free.',
       meanwhile:

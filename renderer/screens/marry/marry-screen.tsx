@@ -1,0 +1,89 @@
+/** Marry: what goes in, what it shall be, and the amounts that follow at once. */
+import { useDeferredValue, useState } from 'react'
+import type { Batch } from '../../../shared/schemas/cellar.ts'
+import type { MarryRequest } from '../../../shared/schemas/marrying.ts'
+import { useRead } from '../../app/queries.ts'
+import { useWords } from '../../app/words/use-words.ts'
+import { ButtonLink } from '../../parts/button/button.tsx'
+import { FailureNote } from '../../parts/failure/failure-note.tsx'
+import { Empty, Page, Section } from '../../parts/page/page.tsx'
+import { requestOf, startEntries, withPart, type Entries } from './entries.ts'
+import styles from './marry-screen.module.css'
+import { PartList } from './parts/part-list.tsx'
+import { Answer } from './result/answer.tsx'
+import { PourTableView } from './result/pour-table-view.tsx'
+import { tap } from './places.ts'
+import { Recorded } from './record/recording-row.tsx'
+import { Tabs } from './tabs.tsx'
+import { usePlaces } from './use-places.ts'
+import { WishesForm } from './wishes/wishes-form.tsx'
+
+export function MarryScreen() {
+  const t = useWords()
+  const places = usePlaces()
+  const [entries, setEntries] = useState<Entries>({ ...startEntries, ...untouched })
+  const [into, setInto] = useState<Pick<Batch, 'id' | 'name'>>()
+  const change = (changed: Partial<Entries>) => setEntries((before) => ({ ...before, ...changed }))
+  // Typing goes first: an answer may come a frame later.
+  const request = requestOf(useDeferredValue(entries))
+  const { data, error } = useRead('marry.solve', request ?? idle, {
+    isEnabled: request !== undefined,
+    keepsLast: true,
+  })
+  const reply = request && data
+  const isEmpty = places.isHere && places.all.length <= 1
+  return (
+    <Page title={t('marry.title')} lead={t('marry.lead')} before={<Tabs here="marry" />}>
+      {isEmpty ? (
+        <Empty action={<ButtonLink href="/batches">{t('marry.parts.goBatches')}</ButtonLink>}>
+          {t('marry.parts.none')}
+        </Empty>
+      ) : (
+        <div className={styles.columns}>
+          <Section title={t('marry.parts.title')}>
+            <PartList
+              places={places.all}
+              parts={entries.parts}
+              onChange={(place, limits) => setEntries((before) => withPart(before, place, limits))}
+              amounts={reply?.amounts ?? []}
+            />
+          </Section>
+          <div className={styles.right}>
+            <Section title={t('marry.wishes.title')}>
+              <WishesForm entries={entries} onChange={change} />
+            </Section>
+            <Section title={t('marry.answer.title')}>
+              <FailureNote error={request ? error : null} />
+              <Recorded into={into} />
+              {!request && <p>{t('marry.answer.choose')}</p>}
+              {reply && !error && (
+                <Answer
+                  reply={reply}
+                  entries={entries}
+                  onChange={change}
+                  places={places}
+                  onRecorded={(batch) => {
+                    setInto(batch)
+                    change(untouched)
+                  }}
+                />
+              )}
+            </Section>
+          </div>
+        </div>
+      )}
+      {reply?.pourTable && !error && <PourTableView table={reply.pourTable} places={places} />}
+    </Page>
+  )
+}
+
+/** Water is at hand in every house. */
+const untouched = { parts: { [tap]: {} }, toJarId: undefined } as const
+
+/** Never asked: only the type wants a question while there is none. */
+const idle: MarryRequest = {
+  parts: [{ place: tap }],
+  wishes: {},
+  prefer: 'useUp',
+  holds: 'composition',
+}

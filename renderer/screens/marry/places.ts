@@ -1,0 +1,140 @@
+/** What a blend can be made of, as this screen shows it: name, amount, and how it is drawn. */
+import type {
+  Batch,
+  BottleLot,
+  Jar,
+  JarContents,
+  Liquid,
+  PantryLot,
+} from '../../../shared/schemas/cellar.ts'
+import type { AmountUnit } from '../../../shared/schemas/marrying.ts'
+import type { VesselShape } from '../../parts/vessel/vessel-profiles.ts'
+
+export const tap = 'outside:tap'
+export const acid = 'outside:acid'
+
+export interface Drawn {
+  readonly shape: VesselShape
+  readonly capacityMl: number
+  readonly fillMl: number
+  readonly liquidMl: number
+  readonly pulpMl: number
+  readonly bedMl: number
+  readonly colour: string | undefined
+}
+
+export interface PlaceShown {
+  readonly place: string
+  readonly group: 'jars' | 'bottles' | 'pantry'
+  readonly name: string
+  readonly unit: AmountUnit
+  /** Undefined where there is no end. */
+  readonly there: number | undefined
+  readonly liquid: Liquid | undefined
+  readonly drawn: Drawn | undefined
+  readonly batchId: string | undefined
+  /** The batch it is of, where the name does not say it. */
+  readonly batchName: string | undefined
+}
+
+/** Less than this is a wet jar or an empty bag. */
+const least = 0.5
+
+export function jarShown(
+  { jar, contents }: { jar: Jar; contents?: JarContents | undefined },
+  batch: Pick<Batch, 'name' | 'colour'> | undefined,
+): PlaceShown | undefined {
+  const liquid = contents?.liquid
+  if (!contents || !liquid || liquid.volumeMl < least) return undefined
+  return {
+    place: `jar:${jar.id}`,
+    group: 'jars',
+    name: jar.name,
+    unit: 'ml',
+    there: liquid.volumeMl,
+    liquid,
+    drawn: {
+      shape: jar.shape,
+      capacityMl: jar.capacityMl,
+      fillMl: contents.fillMl,
+      liquidMl: liquid.volumeMl,
+      pulpMl: contents.heldMl + contents.pulpMl,
+      bedMl: contents.bedMl,
+      colour: batch?.colour,
+    },
+    batchId: contents.batchId,
+    batchName: batch?.name,
+  }
+}
+
+/** Spirit and sugar stand in what they were bought in: drawn as full as they are still. */
+export function lotShown(lot: PantryLot, name: string): PlaceShown | undefined {
+  const isSpirit = lot.goods.kind === 'spirit'
+  const there = isSpirit ? (lot.volumeMl ?? 0) : lot.massG
+  if (lot.goods.kind === 'fruit' || there < least) return undefined
+  const bought = isSpirit ? (lot.boughtVolumeMl ?? there) : lot.boughtMassG * sugarMlPerG
+  const standsMl = isSpirit ? there : there * sugarMlPerG
+  return {
+    place: `lot:${lot.id}`,
+    group: 'pantry',
+    name,
+    unit: isSpirit ? 'ml' : 'g',
+    there,
+    liquid: undefined,
+    drawn: {
+      shape: isSpirit ? 'flask' : 'crock',
+      capacityMl: Math.max(bought, standsMl, 1) * brim,
+      fillMl: standsMl,
+      liquidMl: isSpirit ? standsMl : 0,
+      pulpMl: 0,
+      bedMl: isSpirit ? 0 : standsMl,
+      colour: isSpirit ? 'var(--strength)' : 'var(--sugar)',
+    },
+    batchId: undefined,
+    batchName: undefined,
+  }
+}
+
+/** Loose sugar takes about this room; common practice. */
+const sugarMlPerG = 1.2
+const brim = 1.05
+
+export function bottlesShown(
+  lot: BottleLot,
+  name: string,
+  colour: string | undefined,
+): PlaceShown | undefined {
+  if (lot.count === 0) return undefined
+  const { bottleSizeMl } = lot
+  return {
+    place: `bottles:${lot.id}`,
+    group: 'bottles',
+    name,
+    unit: 'bottles',
+    there: lot.count,
+    liquid: lot.liquid,
+    drawn: {
+      shape: 'bottle',
+      capacityMl: bottleSizeMl * 1.03,
+      fillMl: bottleSizeMl,
+      liquidMl: bottleSizeMl,
+      pulpMl: 0,
+      bedMl: 0,
+      colour,
+    },
+    batchId: lot.batchId,
+    batchName: undefined,
+  }
+}
+
+export const endless = (place: string, name: string, unit: AmountUnit): PlaceShown => ({
+  place,
+  group: 'pantry',
+  name,
+  unit,
+  there: undefined,
+  liquid: undefined,
+  drawn: undefined,
+  batchId: undefined,
+  batchName: undefined,
+})

@@ -1,0 +1,25 @@
+/** Amounts of parts in words: ml, grams or bottles, as each is counted. */
+import { useWords } from '../../app/words/use-words.ts'
+import type { AmountUnit, Cost } from '../../../shared/schemas/marrying.ts'
+import { useQuantities } from '../../parts/quantity/use-quantities.ts'
+
+export function useAmounts() {
+  const t = useWords()
+  const { text } = useQuantities()
+  return {
+    amount: (value: number, unit: AmountUnit): string => {
+      switch (unit) {
+        case 'ml':
+          return text(value, 'volume')
+        case 'g':
+          return text(value, 'mass')
+        case 'bottles':
+          return t('parts.bottles', { count: Math.round(value) })
+      }
+    },
+    cost: ({ minor, isComplete }: Cost): string => {
+      const money = text(Math.round(minor), 'money')
+      return isComplete ? money : t('marry.answer.costAtLeast', { cost: money })
+    },
+  }
+}
