@@ -16,6 +16,12 @@ const BatchScreen = lazy(async () => ({
 const CompareScreen = lazy(async () => ({
   default: (await import('../screens/batches/compare/compare-screen.tsx')).CompareScreen,
 }))
+const DraftsScreen = lazy(async () => ({
+  default: (await import('../screens/draft/drafts-screen.tsx')).DraftsScreen,
+}))
+const DraftScreen = lazy(async () => ({
+  default: (await import('../screens/draft/draft-screen.tsx')).DraftScreen,
+}))
 const BenchScreen = lazy(async () => ({
   default: (await import('../screens/bench/bench-screen.tsx')).BenchScreen,
 }))
@@ -55,8 +61,9 @@ export const Routes = () => (
       <Route path="/compare/:ids?">
         {({ ids }) => <CompareScreen ids={decodeURIComponent(ids ?? '').split(',')} />}
       </Route>
-      <Route path="/draft">
-        <LaterScreen name="draft" />
+      <Route path="/draft" component={DraftsScreen} />
+      <Route path="/draft/:id">
+        {({ id }) => <DraftScreen key={id} draftId={decodeURIComponent(id)} />}
       </Route>
       <Route path="/marry" component={MarryScreen} />
       <Route path="/marry/mend/:jarId?">

@@ -3,10 +3,22 @@ import { batch } from './en/batch.ts'
 import { bench } from './en/bench.ts'
 import { codes } from './en/codes.ts'
 import { compare } from './en/compare.ts'
+import { draft } from './en/draft.ts'
 import { fruits } from './en/fruits.ts'
 import { marry } from './en/marry.ts'
 import { parts } from './en/parts.ts'
 import { screens } from './en/screens.ts'
 import { shell } from './en/shell.ts'
 
-export const en = { codes, parts, shell, batch, compare, bench, fruits, marry, ...screens } as const
+export const en = {
+  codes,
+  parts,
+  shell,
+  batch,
+  compare,
+  bench,
+  draft,
+  fruits,
+  marry,
+  ...screens,
+} as const

@@ -1,0 +1,53 @@
+/** A draft while it is being turned: its numbers, what is held, what is wanted. */
+import type { Draft, DraftPin, DraftSpec, DraftWishes } from '../../../shared/schemas/drafts.ts'
+
+export type Way = 'want' | 'have'
+
+export interface DraftState {
+  readonly name: string
+  readonly note: string
+  readonly way: Way
+  readonly spec: DraftSpec
+  readonly pins: readonly DraftPin[]
+  readonly wishes: DraftWishes
+}
+
+export const stateOf = (
+  { name, note, spec, pins, wishes }: Draft,
+  usual: DraftWishes,
+): DraftState => ({
+  name,
+  note,
+  way: wishes ? 'want' : 'have',
+  spec,
+  pins,
+  wishes: wishes ?? usual,
+})
+
+export const draftOf = (
+  id: string,
+  { name, note, way, spec, pins, wishes }: DraftState,
+): Draft => ({
+  id,
+  name: name.trim(),
+  note,
+  spec,
+  pins: [...pins],
+  ...(way === 'want' && { wishes }),
+})
+
+export type Change = (change: Partial<DraftState>) => void
+
+/** An amount that the maker sets by hand is held from then on, so that the others follow. */
+export const setByHand = (
+  state: DraftState,
+  pin: DraftPin,
+  spec: Partial<DraftSpec>,
+  solved: DraftSpec,
+): Partial<DraftState> => ({
+  spec: { ...solved, ...spec },
+  ...(state.way === 'want' && !state.pins.includes(pin) && { pins: [...state.pins, pin] }),
+})
+
+export const withPin = (pins: readonly DraftPin[], pin: DraftPin, isHeld: boolean): DraftPin[] =>
+  isHeld ? [...pins.filter((one) => one !== pin), pin] : pins.filter((one) => one !== pin)

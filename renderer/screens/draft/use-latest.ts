@@ -1,0 +1,25 @@
+/**
+ * Asks about what stands in the form now, one question at a time: while one is being answered the
+ * form may change as fast as a slider moves, and only the newest is asked next. The last answer stays.
+ */
+import { useEffect, useState } from 'react'
+import type { Request } from '../../../shared/channels.ts'
+import { useRead } from '../../app/queries.ts'
+
+type Asking = 'drafts.reckon' | 'drafts.solve'
+
+/** Answers to passing positions of a slider are not kept. */
+const keptMs = 2000
+
+export function useLatest<C extends Asking>(channel: C, wanted: Request<C>, isEnabled: boolean) {
+  const [asked, setAsked] = useState(wanted)
+  const query = useRead(channel, asked, { isEnabled, keepsLast: true, keptMs })
+  const { isFetching } = query
+  const isBehind = JSON.stringify(wanted) !== JSON.stringify(asked)
+  useEffect(() => {
+    if (!isBehind || (isFetching && isEnabled)) return
+    const frame = requestAnimationFrame(() => setAsked(wanted))
+    return () => cancelAnimationFrame(frame)
+  }, [isBehind, isFetching, isEnabled, wanted])
+  return { ...query, isBehind }
+}
