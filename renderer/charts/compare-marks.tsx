@@ -16,6 +16,8 @@ interface CompareMarksProps {
 const aboveLines = 550
 const marksAlong = 6
 const labelPx = 18
+/** Room for a name between the end of its line and the edge of the plot. */
+const inPlotPx = 150
 
 export function CompareMarks({ lines, rows, ticks, lastDay }: CompareMarksProps) {
   const plot = usePlotArea()
@@ -30,18 +32,20 @@ export function CompareMarks({ lines, rows, ticks, lastDay }: CompareMarksProps)
     const row = rows.findLast(({ values }) => values[index] != null)
     return row && place(row, index)
   })
-  const labels = spread(
-    ends.map((end) => end?.y ?? plot.y),
+  const edge = plot.x + plot.width
+  // A line that ends early is named where it ends: its name has room in the plot.
+  const inMargin = ends.flatMap((end, index) => (end && end.x > edge - inPlotPx ? [index] : []))
+  const spreadOut = spread(
+    inMargin.map((index) => ends[index]?.y ?? plot.y),
     labelPx,
     { from: plot.y, to: plot.y + plot.height },
   )
-  const edge = plot.x + plot.width
   return (
     <ZIndexLayer zIndex={aboveLines}>
       {lines.map(({ batch }, index) => {
         const ink = compareColour(batch.colour)
         const end = ends[index]
-        const y = labels[index] ?? 0
+        const y = spreadOut[inMargin.indexOf(index)]
         return (
           <g key={batch.id} fill={ink}>
             {markRows(rows, index, lastDay, lines.length).map((row) => {
@@ -57,7 +61,12 @@ export function CompareMarks({ lines, rows, ticks, lastDay }: CompareMarksProps)
                 )
               )
             })}
-            {end && (
+            {end && y === undefined && (
+              <text className={styles.label} x={end.x + 8} y={end.y - 12}>
+                {batch.name}
+              </text>
+            )}
+            {end && y !== undefined && (
               <>
                 <path
                   d={`M${end.x + 3} ${end.y}L${edge + 4} ${y}h5`}

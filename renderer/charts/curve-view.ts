@@ -51,21 +51,30 @@ export interface CurveChoice {
   /** The whole batch (`whole`) or one jar; readings of other jars are left out then. */
   readonly key: string
   readonly resting?: RestingValues | undefined
+  /** True ends where the liquid went into bottles: what follows is one flat line. */
+  readonly endsAtBottles?: boolean
   readonly whatIf?: { series: readonly CurveSeries[]; drawOffMs: number | undefined } | undefined
 }
 
-export function curveView(curve: BatchCurve, { key, resting, whatIf }: CurveChoice): CurveView {
-  const changed = whatIf && { ...whatIf, rows: curveRows(whatIf.series, key) }
+export function curveView(curve: BatchCurve, choice: CurveChoice): CurveView {
+  const { key, resting, whatIf, endsAtBottles = false } = choice
   const nowMs = Date.parse(curve.now)
-  const rows = withRowAt(curveRows(curve.series, key), nowMs)
-  const bands = curve.bands.map(({ stage, from, to }) => ({
-    stage,
-    fromMs: Date.parse(from),
-    toMs: Date.parse(to),
-  }))
+  const endMs = endsAtBottles ? (bottledMs(curve) ?? Infinity) : Infinity
+  const upToEnd = (all: readonly CurveRow[]) =>
+    withRowAt(all, endMs).filter(({ atMs }) => atMs <= endMs)
+  const changed = whatIf && { ...whatIf, rows: upToEnd(curveRows(whatIf.series, key)) }
+  const rows = upToEnd(withRowAt(curveRows(curve.series, key), nowMs))
+  const bands = curve.bands
+    .map(({ stage, from, to }) => ({
+      stage,
+      fromMs: Date.parse(from),
+      toMs: Math.min(endMs, Date.parse(to)),
+    }))
+    .filter(({ fromMs }) => fromMs < endMs)
   const readings = curve.readings
     .filter(({ jarId }) => key === 'whole' || jarId === key)
     .map(readingPoint)
+    .filter(({ atMs }) => atMs <= endMs)
   const times = [...rows, ...readings].map(({ atMs }) => atMs)
   const fromMs = Math.min(bands[0]?.fromMs ?? nowMs, ...times)
   const toMs = Math.max(bands.at(-1)?.toMs ?? fromMs, ...times)
@@ -84,6 +93,23 @@ export function curveView(curve: BatchCurve, { key, resting, whatIf }: CurveChoi
     ...(peak && { sugarPeak: peak.top }),
     ...(changed && changed.rows.length > 0 && { changed }),
   }
+}
+
+/** How long rest in bottles must be, against all before it, to press that to the edge. */
+const longRest = 1
+
+/** When the liquid had gone into bottles, where it has rested there for long since. */
+export function bottledMs({ bands }: Pick<BatchCurve, 'bands'>): number | undefined {
+  const first = bands[0]
+  const rest = bands.findLast(({ stage }) => stage !== 'resting' && stage !== 'finished')
+  const last = bands.at(-1)
+  if (!first || !rest || !last || rest === last) return undefined
+  const [from, bottled, to] = [first.from, rest.to, last.to].map((at) => Date.parse(at)) as [
+    number,
+    number,
+    number,
+  ]
+  return to - bottled > longRest * (bottled - from) ? bottled : undefined
 }
 
 function readingPoint(reading: CurveReading): CurveReadingPoint {

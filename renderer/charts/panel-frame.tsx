@@ -1,10 +1,13 @@
 /** A panel's marks and lines, and its quantity's name above it, beside which nothing else stands. */
-import { usePlotArea } from 'recharts'
+import { usePlotArea, ZIndexLayer } from 'recharts'
 import { useWords } from '../app/words/use-words.ts'
 import { useQuantities } from '../parts/quantity/use-quantities.ts'
 import { curveInk } from './curve-quantities.ts'
 import type { Panel } from './panels.ts'
 import styles from './batch-curve.module.css'
+
+/** Over the stages, under the lines. */
+const overBands = 150
 
 export function PanelFrame({ panel, ticks }: { panel: Panel; ticks: readonly number[] }) {
   const t = useWords()
@@ -20,7 +23,7 @@ export function PanelFrame({ panel, ticks }: { panel: Panel; ticks: readonly num
   // Volumes change their unit with their size and say it at each mark.
   const unit = dimension === 'volume' ? undefined : of(0, dimension).unit
   return (
-    <g>
+    <ZIndexLayer zIndex={overBands}>
       {ticks.map((value) => (
         <g key={value}>
           <line
@@ -43,7 +46,7 @@ export function PanelFrame({ panel, ticks }: { panel: Panel; ticks: readonly num
           {unit && `, ${unit}`}
         </text>
       </g>
-    </g>
+    </ZIndexLayer>
   )
 }
 

@@ -1,5 +1,5 @@
 /** Where strength and sugar come to rest: a dashed line over the forecast, its band, its number. */
-import { usePlotArea, useXAxisScale, useYAxisScale } from 'recharts'
+import { usePlotArea, useXAxisScale, useYAxisScale, ZIndexLayer } from 'recharts'
 import { useWords } from '../app/words/use-words.ts'
 import type { Banded } from '../../shared/schemas/steeping.ts'
 import { useQuantities } from '../parts/quantity/use-quantities.ts'
@@ -15,6 +15,9 @@ interface RestingLineProps {
   view: CurveView
   shown: readonly CurveQuantity[]
 }
+
+/** Over the stages, under the lines. */
+const overBands = 150
 
 export function RestingLine({ view, shown }: RestingLineProps) {
   const { resting } = view
@@ -43,7 +46,7 @@ function One({ view, quantity, rest }: { view: CurveView; quantity: Resting; res
   const now = rowAt(view.rows, view.nowMs)?.values[quantity]
   const isBelow = now !== undefined && now > rest.value
   return (
-    <g>
+    <ZIndexLayer zIndex={overBands}>
       <rect x={from} y={high} width={end - from} height={low - high} fill={color} opacity={0.1} />
       <line x1={from} x2={end} y1={y} y2={y} stroke={color} strokeDasharray="9 6" opacity={0.85} />
       <text className={styles.rest} x={end - 4} y={isBelow ? y + 17 : y - 7} fill={color}>
@@ -52,6 +55,6 @@ function One({ view, quantity, rest }: { view: CurveView; quantity: Resting; res
           give: of((rest.high - rest.low) / 2, dimension).number,
         })}
       </text>
-    </g>
+    </ZIndexLayer>
   )
 }

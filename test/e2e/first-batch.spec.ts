@@ -95,6 +95,34 @@ test('a first batch, from two jars of fruit to the bottle drawn', async ({ rataf
     await showsAComposition()
   })
 
+  await test.step('the curve: a quantity more, a question asked of it, nothing written', async () => {
+    const curve = page.getByRole('region', { name: 'Curve' })
+    await curve.getByRole('checkbox', { name: 'Acid' }).check({ force: true })
+    await expect(curve.getByText('Acid, g/L')).toBeVisible()
+    const whatIf = page.getByRole('region', { name: 'What if' })
+    const steps = await page.getByRole('region', { name: 'Ledger' }).getByRole('row').count()
+    await whatIf.getByRole('slider', { name: 'Warmth' }).focus()
+    for (let degree = 0; degree < 6; degree += 1) await page.keyboard.press('ArrowRight')
+    await expect(whatIf).toContainText('26 °C')
+    await expect(whatIf.getByRole('row', { name: /Jar 1/ })).toContainText(
+      /as it is \d+\.\d\s% vol/,
+    )
+    await expect(curve.getByRole('figure').getByText('changed')).toBeVisible()
+    await expect(page.getByRole('region', { name: 'Ledger' }).getByRole('row')).toHaveCount(steps)
+    await expect(page.getByRole('region', { name: 'Forecast' })).toContainText('Comes to rest at')
+    expect((await new AxeBuilder({ page }).analyze()).violations).toEqual([])
+    await whatIf.getByRole('button', { name: 'Clear' }).click()
+    await expect(whatIf.getByRole('table')).toBeHidden()
+  })
+
+  await test.step('compared from its first day', async () => {
+    await page.getByRole('link', { name: 'Compare with others' }).click()
+    await expect(page.getByRole('figure', { name: /^Strength of Sour cherry/ })).toBeVisible()
+    expect((await new AxeBuilder({ page }).analyze()).violations).toEqual([])
+    await page.getByRole('link', { name: 'Sour cherry' }).click()
+    await expect(page.getByRole('heading', { name: 'Sour cherry', level: 1 })).toBeVisible()
+  })
+
   await test.step('four months later: drawn off into the demijohn', async () => {
     const drawOff = await batch.open('Draw off')
     await expect(drawOff.getByRole('radio', { name: /Demijohn/ })).toBeChecked()

@@ -61,8 +61,9 @@ describe('CompareScreen', () => {
   })
 
   it('says what to do when no batch is chosen', async () => {
-    showCompare('/compare')
+    const { bridge } = showCompare('/compare')
     await screen.findByText(/No batch is chosen/)
+    expect(bridge.requests('batches.compare')).toHaveLength(0)
   })
 })
 

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { curveView, stageAt } from '../../../renderer/charts/curve-view.ts'
+import { bottledMs, curveView, stageAt } from '../../../renderer/charts/curve-view.ts'
 import type { BatchCurve } from '../../../shared/schemas/steeping.ts'
 
 const day = 86_400_000
@@ -76,6 +76,22 @@ describe('curveView', () => {
     const view = curveView({ ...steeping(1), now: at(45) }, { key: 'whole' })
     expect(view.rows.map(({ atMs }) => atMs)).toContain(start + 45 * day)
     expect(view.nowMs).toBe(start + 45 * day)
+  })
+
+  it('ends at the bottles where the liquid has rested there longer than it was worked', () => {
+    const rested: BatchCurve = {
+      ...steeping(1),
+      now: at(60),
+      bands: [
+        { stage: 'steeping', from: at(0), to: at(20) },
+        { stage: 'resting', from: at(20), to: at(60) },
+      ],
+    }
+    const view = curveView(rested, { key: 'whole', endsAtBottles: true })
+    expect(view.domain.toMs).toBe(start + 20 * day)
+    expect(view.rows.at(-1)?.atMs).toBe(start + 20 * day)
+    expect(view.readings).toEqual([])
+    expect(bottledMs({ bands: rested.bands.slice(0, 1) })).toBeUndefined()
   })
 
   it('tells readings used, not used and outliers apart', () => {

@@ -267,6 +267,8 @@ export const batch = {
     upTo: '↑ {{sugar}} before the spirit',
     axis: 'Time as',
     axes: { days: 'Days', dates: 'Dates' },
+    span: 'How far',
+    spans: { bottles: 'To the bottles', now: 'To now' },
     show: 'Show',
     quantity: {
       strengthPctVol: 'Strength',

@@ -7,7 +7,7 @@ import { BatchCurve } from '../../../charts/batch-curve.tsx'
 import { CurveKey } from '../../../charts/curve-key.tsx'
 import { curveQuantities, type CurveQuantity } from '../../../charts/curve-quantities.ts'
 import { CurveTable } from '../../../charts/curve-table.tsx'
-import { curveView } from '../../../charts/curve-view.ts'
+import { bottledMs, curveView } from '../../../charts/curve-view.ts'
 import { restingValues } from '../../../charts/resting-values.ts'
 import type { TimeAxisKind } from '../../../charts/time-labels.ts'
 import { Button } from '../../../parts/button/button.tsx'
@@ -17,7 +17,7 @@ import { Toggles } from '../../../parts/fields/toggles.tsx'
 import { useJars } from '../../../parts/names/use-names.ts'
 import { Section } from '../../../parts/page/page.tsx'
 import { useCurve, useForecast } from '../use-steeping.ts'
-import { keptTemperatureC } from '../what-if/kept-temperature.ts'
+import { firstDrawAt, keptTemperatureC } from '../what-if/as-it-is.ts'
 import { useWhatIf } from '../what-if/use-what-if.ts'
 import { WhatIfStrip } from '../what-if/what-if-strip.tsx'
 import { useCurveWords } from './use-curve-words.ts'
@@ -75,6 +75,7 @@ function Shown({ curve, page, axis }: ShownProps) {
   const { batch, jars: jarsNow } = page.summary
   const [key, setKey] = useState('whole')
   const [shown, setShown] = useState<readonly CurveQuantity[]>(['strengthPctVol', 'sugarGPerL'])
+  const [span, setSpan] = useState<'bottles' | 'now'>('bottles')
   const [isTable, setIsTable] = useState(false)
   const forecast = useForecast(batch.id).data
   const asking = useWhatIf(batch.id)
@@ -85,10 +86,11 @@ function Shown({ curve, page, axis }: ShownProps) {
     const drawOffMs = drawOffAt === undefined ? undefined : Date.parse(drawOffAt)
     return curveView(curve, {
       key,
+      endsAtBottles: span === 'bottles',
       resting: restingValues(forecast, key, withLiquid),
       whatIf: answer && { series: answer.series, drawOffMs },
     })
-  }, [curve, key, forecast, jarsNow, answer, drawOffAt])
+  }, [curve, key, span, forecast, jarsNow, answer, drawOffAt])
   const description = useCurveWords(view)
   const jarName = (id: string) => jars.get(id)?.jar.name ?? t('parts.place.theJar')
   const keys = curve.series.filter(({ points }) => points.length > 0).map((series) => series.key)
@@ -116,6 +118,18 @@ function Shown({ curve, page, axis }: ShownProps) {
             }))}
           />
         )}
+        {bottledMs(curve) !== undefined && (
+          <Segments
+            label={t('batch.curve.span')}
+            isLabelHidden
+            value={span}
+            onChange={setSpan}
+            choices={(['bottles', 'now'] as const).map((value) => ({
+              value,
+              label: t(`batch.curve.spans.${value}`),
+            }))}
+          />
+        )}
         <Button kind="quiet" onPress={() => setIsTable(!isTable)}>
           {t(isTable ? 'batch.curve.asChart' : 'batch.curve.asTable')}
         </Button>
@@ -134,6 +148,7 @@ function Shown({ curve, page, axis }: ShownProps) {
         asking={asking}
         curve={curve}
         keptC={keptTemperatureC(page.steps)}
+        firstDrawAt={firstDrawAt(page.steps)}
         jarName={jarName}
       />
     </div>

@@ -9,8 +9,8 @@ const clockMs = 120_000
 export function useArrivalWords(): (arrival: ArrivalAt) => string {
   const t = useWords()
   const { day, now } = useTimes()
+  const isThere = (instant: string) => Date.parse(instant) <= now.getTime() + clockMs
   return ({ early, typical, late }) => {
-    const isThere = (instant: string) => Date.parse(instant) <= now.getTime() + clockMs
     const on = (instant: string) => (isThere(instant) ? t('batch.forecast.arrived') : day(instant))
     if (typical === undefined)
       return early === undefined

@@ -24,10 +24,18 @@ export interface DrawOffRange {
   readonly toMs: number
 }
 
-/** When it could be drawn off: from the first spirit, or from now, to the end of the curve. */
-export function drawOffRange(curve: BatchCurve, since: WhatIf['since']): DrawOffRange {
+/**
+ * When it could be drawn off: from the first spirit, or from now, until the curve ends; of liquid
+ * that is off the fruit already, until it was.
+ */
+export function drawOffRange(
+  curve: BatchCurve,
+  since: WhatIf['since'],
+  drawnOffAt: string | undefined,
+): DrawOffRange {
   const points = curve.series.find(({ key }) => key === 'whole')?.points ?? []
   const spirit = points.find(({ strengthPctVol }) => strengthPctVol > 0)?.at ?? curve.now
   const first = Date.parse(since === 'now' ? curve.now : spirit)
-  return { fromMs: first, toMs: Math.max(first, Date.parse(points.at(-1)?.at ?? curve.now)) }
+  const last = Date.parse(drawnOffAt ?? points.at(-1)?.at ?? curve.now)
+  return { fromMs: first, toMs: Math.max(first, last) }
 }

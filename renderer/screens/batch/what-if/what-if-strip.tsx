@@ -21,20 +21,21 @@ interface WhatIfStripProps {
   curve: BatchCurve
   /** How warm it is kept now. */
   keptC: number
+  firstDrawAt: string | undefined
   jarName: (jarId: string) => string
 }
 
 const asItIs = 'asItIs'
 const cuts = ['pricked', 'cut', 'crushed'] as const
 
-export function WhatIfStrip({ asking, curve, keptC, jarName }: WhatIfStripProps) {
+export function WhatIfStrip({ asking, curve, keptC, firstDrawAt, jarName }: WhatIfStripProps) {
   const t = useWords()
   const { text } = useQuantities()
   const times = useTimes()
   const { asked, answer, error } = asking
   const steepsOn = curve.series.some(({ points }) => (points.at(-1)?.at ?? '') > curve.now)
   const [since, setSince] = useState<WhatIf['since']>('start')
-  const range = drawOffRange(curve, since)
+  const range = drawOffRange(curve, since, steepsOn ? undefined : firstDrawAt)
   const drawOffMs = asked?.drawOffAt === undefined ? range.toMs : Date.parse(asked.drawOffAt)
   const change = (part: Part) => asking.ask(withChange(asked, since, part))
   const asItIsChoice = { value: asItIs, label: t('batch.whatIf.asItIs') } as const

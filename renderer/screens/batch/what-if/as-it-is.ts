@@ -1,9 +1,10 @@
-/** How warm the batch is kept now, as its moves last said. */
+/** How the batch is handled as it is: what a question about it departs from. */
 import type { LedgerStep } from '../../../../shared/schemas/cellar.ts'
 
 /** What the forecast reckons with where nobody said otherwise. */
 const usualC = 20
 
+/** As its moves last said. */
 export function keptTemperatureC(steps: readonly LedgerStep[]): number {
   const said = steps
     .flatMap(({ recorded: { move } }) => (move.kind === 'keep' ? [move] : []))
@@ -11,3 +12,10 @@ export function keptTemperatureC(steps: readonly LedgerStep[]): number {
     .sort((a, b) => a.at.localeCompare(b.at))
   return said.at(-1)?.temperatureC ?? usualC
 }
+
+/** When liquid was first drawn off the fruit; undefined while it all stands on it. */
+export const firstDrawAt = (steps: readonly LedgerStep[]): string | undefined =>
+  steps
+    .flatMap(({ recorded: { move } }) => (move.kind === 'drawOff' ? [move.at] : []))
+    .sort()
+    .at(0)
