@@ -1,7 +1,7 @@
 /** Marry: what goes in, what it shall be, and the amounts that follow at once. */
-import { useDeferredValue, useState } from 'react'
+import { useCallback, useState } from 'react'
 import type { Batch } from '../../../shared/schemas/cellar.ts'
-import type { MarryRequest } from '../../../shared/schemas/marrying.ts'
+import type { MarryRequest, PartLimits } from '../../../shared/schemas/marrying.ts'
 import { useRead } from '../../app/queries.ts'
 import { useWords } from '../../app/words/use-words.ts'
 import { ButtonLink } from '../../parts/button/button.tsx'
@@ -24,8 +24,12 @@ export function MarryScreen() {
   const [entries, setEntries] = useState<Entries>({ ...startEntries, ...untouched })
   const [into, setInto] = useState<Pick<Batch, 'id' | 'name'>>()
   const change = (changed: Partial<Entries>) => setEntries((before) => ({ ...before, ...changed }))
-  // Typing goes first: an answer may come a frame later.
-  const request = requestOf(useDeferredValue(entries))
+  const changePart = useCallback(
+    (place: string, limits: PartLimits | undefined) =>
+      setEntries((before) => withPart(before, place, limits)),
+    [],
+  )
+  const request = requestOf(entries)
   const { data, error } = useRead('marry.solve', request ?? idle, {
     isEnabled: request !== undefined,
     keepsLast: true,
@@ -44,7 +48,7 @@ export function MarryScreen() {
             <PartList
               places={places.all}
               parts={entries.parts}
-              onChange={(place, limits) => setEntries((before) => withPart(before, place, limits))}
+              onChange={changePart}
               amounts={reply?.amounts ?? []}
             />
           </Section>

@@ -20,6 +20,8 @@ export function usePlaces(): Places {
   const batches = useBatches()
   const goodsName = useGoodsName()
   const { size } = useQuantities()
+  // One text, so that the places stay the same objects while no name changes.
+  const lotNames = (pantry ?? []).map((lot) => goodsName(lot.goods)).join('\n')
   return useMemo(() => {
     const colourOf = (batchId: string | undefined) => batches.get(batchId ?? '')?.batch.colour
     const found = [
@@ -36,7 +38,7 @@ export function usePlaces(): Places {
           colourOf(lot.batchId),
         ),
       ),
-      ...(pantry ?? []).map((lot) => lotShown(lot, goodsName(lot.goods))),
+      ...(pantry ?? []).map((lot, index) => lotShown(lot, lotNames.split('\n')[index] ?? lot.id)),
     ]
     const all = [
       ...found.filter((one) => one !== undefined),
@@ -47,5 +49,5 @@ export function usePlaces(): Places {
       byPlace: new Map(all.map((one) => [one.place, one])),
       isHere: jars !== undefined && pantry !== undefined && bottles !== undefined,
     }
-  }, [t, jars, pantry, bottles, batches, goodsName, size])
+  }, [t, jars, pantry, bottles, batches, lotNames, size])
 }

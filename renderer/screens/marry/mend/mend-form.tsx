@@ -1,5 +1,5 @@
 /** How the jar's liquid shall be, what may be added, and what that comes to. */
-import { useDeferredValue, useState } from 'react'
+import { useCallback, useState } from 'react'
 import type { MendRequest, PartLimits } from '../../../../shared/schemas/marrying.ts'
 import { useRead } from '../../../app/queries.ts'
 import { useWords } from '../../../app/words/use-words.ts'
@@ -39,7 +39,12 @@ export function MendForm({ jar, trouble, others, places }: MendFormProps) {
   const [parts, setParts] = useState<Readonly<Record<string, PartLimits>>>(() =>
     Object.fromEntries(helpersOf(cure, others).map((place) => [place, {}])),
   )
-  const request = useDeferredValue(liquid && requestOf(jar, { ...cure, value, holds, parts }))
+  const changePart = useCallback(
+    (place: string, limits: PartLimits | undefined) =>
+      setParts((before) => changed(before, place, limits)),
+    [],
+  )
+  const request = liquid && requestOf(jar, { ...cure, value, holds, parts })
   const { data, error } = useRead(
     'mend.solve',
     request ?? { jarId: jar.place.slice('jar:'.length), wishes: {}, parts: [] },
@@ -76,7 +81,7 @@ export function MendForm({ jar, trouble, others, places }: MendFormProps) {
           <PartList
             places={others}
             parts={parts}
-            onChange={(place, limits) => setParts((before) => changed(before, place, limits))}
+            onChange={changePart}
             amounts={data?.amounts ?? []}
             first="pantry"
           />

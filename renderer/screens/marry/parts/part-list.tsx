@@ -12,6 +12,7 @@ import styles from './part-list.module.css'
 export interface PartListProps {
   places: readonly PlaceShown[]
   parts: Entries['parts']
+  /** Best one that stays the same, so that only rows that change are drawn anew. */
   onChange: (place: string, limits: PartLimits | undefined) => void
   /** What the answer takes of each. */
   amounts: readonly BlendAmount[]
@@ -45,8 +46,8 @@ export function PartList({ places, parts, onChange, amounts, first = 'jars' }: P
                 key={shown.place}
                 shown={shown}
                 limits={parts[shown.place]}
-                onChange={(limits) => onChange(shown.place, limits)}
-                taken={amounts.find(({ place }) => place === shown.place)}
+                onChange={onChange}
+                taken={amounts.find(({ place }) => place === shown.place)?.amount ?? 0}
                 mmPerPixel={mmPerPixel}
               />
             ))}

@@ -1,8 +1,8 @@
 /** One thing that can go in: its drawing, what is there, and its limits once it is chosen. */
-import { useId } from 'react'
+import { memo, useId } from 'react'
 import { Button as AriaButton, Disclosure, DisclosurePanel } from 'react-aria-components'
 import { useWords } from '../../../app/words/use-words.ts'
-import type { AmountUnit, BlendAmount, PartLimits } from '../../../../shared/schemas/marrying.ts'
+import type { AmountUnit, PartLimits } from '../../../../shared/schemas/marrying.ts'
 import { classes } from '../../../parts/classes.ts'
 import { Strength, Sugar } from '../../../parts/quantity/composition.tsx'
 import { QuantityField } from '../../../parts/quantity/quantity-field.tsx'
@@ -16,8 +16,9 @@ export interface PartRowProps {
   shown: PlaceShown
   /** Undefined while it is not chosen. */
   limits: PartLimits | undefined
-  onChange: (limits: PartLimits | undefined) => void
-  taken: BlendAmount | undefined
+  onChange: (place: string, limits: PartLimits | undefined) => void
+  /** In the part's own unit. */
+  taken: number
   mmPerPixel: number
 }
 
@@ -27,7 +28,9 @@ const dimensions = {
   bottles: 'count',
 } as const satisfies Record<AmountUnit, Dimension>
 
-export function PartRow({ shown, limits, onChange, taken, mmPerPixel }: PartRowProps) {
+/** Drawn anew only when something of its own changes: a cellar has forty of them. */
+export const PartRow = memo(function PartRow(props: PartRowProps) {
+  const { shown, limits, onChange, taken, mmPerPixel } = props
   const t = useWords()
   const id = useId()
   const { amount } = useAmounts()
@@ -39,7 +42,7 @@ export function PartRow({ shown, limits, onChange, taken, mmPerPixel }: PartRowP
         type="checkbox"
         className={styles.tick}
         checked={limits !== undefined}
-        onChange={({ target }) => onChange(target.checked ? {} : undefined)}
+        onChange={({ target }) => onChange(shown.place, target.checked ? {} : undefined)}
       />
       <label htmlFor={id} className={styles.label}>
         <span className={styles.vessel}>
@@ -68,17 +71,17 @@ export function PartRow({ shown, limits, onChange, taken, mmPerPixel }: PartRowP
       </label>
       {limits && (
         <span className={styles.taken}>
-          {t('marry.parts.takes', { amount: amount(taken?.amount ?? 0, unit) })}
+          {t('marry.parts.takes', { amount: amount(taken, unit) })}
         </span>
       )}
       {limits && <Limits shown={shown} limits={limits} onChange={onChange} />}
     </li>
   )
-}
+})
 
 type LimitsProps = Pick<PartRowProps, 'shown' | 'onChange'> & { limits: PartLimits }
 
-function Limits({ shown: { name, unit, there }, limits, onChange }: LimitsProps) {
+function Limits({ shown: { place, name, unit, there }, limits, onChange }: LimitsProps) {
   const t = useWords()
   const dimension = dimensions[unit]
   const fields =
@@ -95,13 +98,13 @@ function Limits({ shown: { name, unit, there }, limits, onChange }: LimitsProps)
             label={t(`marry.parts.${field}`)}
             dimension={dimension}
             value={limits[field]}
-            onChange={(value) => onChange({ ...limits, [field]: value })}
+            onChange={(value) => onChange(place, { ...limits, [field]: value })}
           />
         ))}
         {there !== undefined && (
           <AriaButton
             className={classes(styles.limitsButton)}
-            onPress={() => onChange({ ...limits, least: there, keepBack: undefined })}
+            onPress={() => onChange(place, { ...limits, least: there, keepBack: undefined })}
           >
             {t('marry.parts.all')}
           </AriaButton>
