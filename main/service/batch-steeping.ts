@@ -18,7 +18,7 @@ import {
   type SteepingFit,
   type Step,
 } from '../engine/index.ts'
-import type { BatchFit } from '../../shared/schemas/steeping.ts'
+import type { Banded, BatchFit } from '../../shared/schemas/steeping.ts'
 import type { MoveOf } from '../../shared/schemas/moves.ts'
 import { interpretationOf } from './describe.ts'
 import type { Session } from './session.ts'
@@ -82,22 +82,39 @@ function work(session: Session, batchId: string, steps: readonly Step[]): BatchS
   return {
     steps,
     ensemble: ensembleOf(told, belief),
-    known: { told, belief, fit: fitReply(belief, readings.length, measured === undefined ? 0 : 1) },
+    known: {
+      told,
+      belief,
+      fit: fitReply(belief, facts.pace ?? 1, {
+        readingsUsed: readings.length,
+        volumesUsed: measured === undefined ? 0 : 1,
+      }),
+    },
     residuals: fit.residuals,
     outliers: fit.outliers,
   }
 }
 
-function fitReply(belief: Belief, readingsUsed: number, volumesUsed: number): BatchFit {
+function fitReply(
+  belief: Belief,
+  knownPace: number,
+  used: Pick<BatchFit, 'readingsUsed' | 'volumesUsed'>,
+): BatchFit {
   const { spread, unknowns, covariance } = belief
   const deviation = (index: number) => Math.sqrt(covariance[index]?.[index] ?? 1)
   const after = bandsOf(spread, unknowns, [deviation(0), deviation(1), deviation(2)])
   const before = bandsOf(spread, noNews, [1, 1, 1])
+  // The charge may know its fruit to be faster than the class: the fit is told against that.
+  const ofClass = ({ value, low, high }: Banded): Banded => ({
+    value: knownPace * value,
+    low: knownPace * low,
+    high: knownPace * high,
+  })
   return {
-    readingsUsed,
-    volumesUsed,
+    ...used,
     ...after,
-    priorPace: before.pace,
+    pace: ofClass(after.pace),
+    priorPace: ofClass(before.pace),
     priorHold: before.hold,
     priorJuice: before.juice,
   }

@@ -31,25 +31,13 @@ export function learnedOf(session: Session, fruitId: string): FruitLearned | und
 /** Fewer readings say more of themselves than of the fruit. */
 const fewestReadings = 3
 
-/** A step ends one history only, so what was fitted up to it holds as long as the step is there. */
-const fitted = new WeakMap<Step, Map<string, number | undefined>>()
-
+/** Times faster than the kinetic class. */
 function fittedPace(session: Session, batchId: string, steps: readonly Step[]): number | undefined {
-  const last = steps.at(-1)
   const readings = steps.filter(({ recorded }) => recorded.move.kind === 'read')
-  if (!last || readings.length < fewestReadings) return undefined
-  const upToLast = fitted.get(last) ?? new Map<string, number | undefined>()
-  fitted.set(last, upToLast)
-  if (!upToLast.has(batchId)) upToLast.set(batchId, paceNow(session, batchId))
-  return upToLast.get(batchId)
-}
-
-/** Times faster than the kinetic class: the fit tells it against what the charge was believed to be. */
-function paceNow(session: Session, batchId: string): number | undefined {
-  const { known: steeping, steps } = batchSteeping(session, batchId)
+  if (readings.length < fewestReadings) return undefined
+  const { known: steeping } = batchSteeping(session, batchId)
   if (!steeping || steeping.fit.readingsUsed < fewestReadings) return undefined
-  const charge = steps.map(({ recorded }) => recorded.move).find((move) => move.kind === 'charge')
-  return steeping.fit.pace.value * (charge?.tissue?.pace ?? 1)
+  return steeping.fit.pace.value
 }
 
 /** What a charge recorded now keeps: later edits and lessons never change it. */
