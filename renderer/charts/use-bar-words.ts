@@ -23,16 +23,17 @@ export function useBarWords(): BarWords {
           sugar: text(liquid.sugarGPerL, 'sugar'),
         })
       : t('batch.timeline.noLiquid')
-    const told = t(isOpen ? 'batch.timeline.barOpen' : 'batch.timeline.bar', {
+    const out =
+      extracted === undefined
+        ? []
+        : [t('batch.timeline.out', { share: formatShare(extracted, locale) })]
+    return t(isOpen ? 'batch.timeline.barOpen' : 'batch.timeline.bar', {
       jar: jarName,
-      stage: t(`codes.stage.${stage}`),
+      stage: [t(`codes.stage.${stage}`), ...out].join(', '),
       from: times.day(from),
       to: times.day(new Date(toMs).toISOString()),
       span: formatSpan(from, new Date(toMs), locale),
       contents,
     })
-    if (extracted === undefined) return told
-    const share = formatShare(extracted, locale)
-    return `${told}, ${t('batch.timeline.extractOut', { share })}`
   }
 }

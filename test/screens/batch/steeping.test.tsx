@@ -193,7 +193,7 @@ describe('the jars', () => {
   it('show how much of the extract is out while they steep', async () => {
     const { user } = await showSteeping()
     await within(region('Jars')).findByRole('button', {
-      name: /^North jar: steeping, .*87% of the extract out$/,
+      name: /^North jar: steeping, 87% of the extract out, since /,
     })
     await user.click(within(region('Jars')).getByRole('button', { name: 'Show as table' }))
     expect(within(region('Jars')).getAllByRole('row').at(-1)?.textContent).toMatch(/87%$/)
