@@ -1,5 +1,5 @@
 /** The plan of a batch on one page, to hang on the kitchen wall and tick off. */
-import PDFDocument from 'pdfkit'
+import PdfDocument from 'pdfkit'
 import type { Settings } from '../../shared/channels.ts'
 import { ratafiaSans } from './fonts/ratafia-sans.ts'
 import { paperQuantities } from './paper-quantities.ts'
@@ -28,7 +28,7 @@ export async function planPaper(paper: PlanPaper): Promise<Uint8Array> {
   const lines = deeds.length + shopping.length / 2
   const fontPt = Math.max(7.5, Math.min(11.5, (11.5 * roomyLines) / Math.max(roomyLines, lines)))
 
-  const doc = new PDFDocument({
+  const doc = new PdfDocument({
     size: size === 'A4' ? 'A4' : 'LETTER',
     margins: { top: marginPt, bottom: marginPt / 2, left: marginPt, right: marginPt },
     lang: settings.locale,

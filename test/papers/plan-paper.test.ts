@@ -12,7 +12,11 @@ const spec = usualDraft({
 
 async function read(change: { draws?: number; size?: 'A4' | 'Letter'; units?: 'metric' | 'us' }) {
   const draw = { sugarG: 200, days: 8 }
-  const drawn = { ...spec, isPressed: true, sugarDraws: Array(change.draws ?? 1).fill(draw) }
+  const drawn = {
+    ...spec,
+    isPressed: true,
+    sugarDraws: Array.from({ length: change.draws ?? 1 }, () => draw),
+  }
   const bytes = await planPaper({
     name: 'Wiśniówka z Żółtych Łąk',
     note: 'Zażółć gęślą jaźń: Őszi körte, Žluťoučký kůň.',

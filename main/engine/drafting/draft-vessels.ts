@@ -34,29 +34,26 @@ const usualSizeFor = (fillMl: number): number =>
 /** Wide-mouthed up to five litres; beyond, a demijohn. */
 const widestJarMl = 5000
 
+const jarOf = (
+  role: DraftJar['role'],
+  name: string,
+  chosen: DraftVessel | undefined,
+): DraftJar => ({ jarId: chosen?.jarId ?? name, role, chosen })
+
 /** The jars of a draft; `steepCount` is how many the fruit needs where none was chosen. */
 export function jarsOf({ vessels }: DraftSpec, steepCount: number): DraftJars {
-  const jar = (
-    role: DraftJar['role'],
-    name: string,
-    chosen: DraftVessel | undefined,
-  ): DraftJar => ({
-    jarId: chosen?.jarId ?? name,
-    role,
-    chosen,
-  })
   const chosenSteep: (DraftVessel | undefined)[] =
     vessels.steep.length > 0 ? vessels.steep : Array.from({ length: steepCount }, () => undefined)
   const wholeMl = chosenSteep.reduce((sum, vessel) => sum + (vessel?.capacityMl ?? 1), 0)
   const lastExtract = vessels.extracts.length - 1
   return {
-    steep: chosenSteep.map((vessel, index) => jar('steep', `draft-steep-${index + 1}`, vessel)),
+    steep: chosenSteep.map((vessel, index) => jarOf('steep', `draft-steep-${index + 1}`, vessel)),
     shares: chosenSteep.map((vessel) => (vessel?.capacityMl ?? 1) / wholeMl),
     extract: (index) => {
       const at = lastExtract < 0 ? index : Math.min(index, lastExtract)
-      return jar('extract', `draft-extract-${at + 1}`, vessels.extracts[at])
+      return jarOf('extract', `draft-extract-${at + 1}`, vessels.extracts[at])
     },
-    married: jar('married', 'draft-married', vessels.married),
+    married: jarOf('married', 'draft-married', vessels.married),
   }
 }
 

@@ -85,14 +85,13 @@ function nearestOf(wish: WishName, spec: DraftSpec, finished: Liquid | undefined
 
 /** The most sugar that a liquid of a strength holds dissolved at 20 °C, g/L. */
 export function saturationGPerL(strengthPctVol: number): number {
-  const saturated = (ethanolMassFraction: number) => {
-    const waterG = 1 - ethanolMassFraction
-    const perWater = sucroseSolubility({ ethanolMassFraction, temperatureC: 20 })
-    const matter = { ethanolG: ethanolMassFraction, waterG, sugarG: perWater * waterG }
-    return describeSolution(matter)
-  }
-  const most = saturated(1)
-  if (strengthPctVol >= most.strengthPctVol) return 0
+  if (strengthPctVol >= saturated(1).strengthPctVol) return 0
   const share = rootBetween((x) => saturated(x).strengthPctVol - strengthPctVol, 0, 1, 1e-9)
   return saturated(share).sugarGPerL
+}
+
+function saturated(ethanolMassFraction: number) {
+  const waterG = 1 - ethanolMassFraction
+  const sugarG = waterG * sucroseSolubility({ ethanolMassFraction, temperatureC: 20 })
+  return describeSolution({ ethanolG: ethanolMassFraction, waterG, sugarG })
 }

@@ -1,4 +1,5 @@
 /** The whole chain from left to right: what flows into each stage, its vessels to scale, what it gives. */
+import { memo } from 'react'
 import { useWords } from '../../app/words/use-words.ts'
 import type { ChainStage, DraftOutcome } from '../../../shared/schemas/drafts.ts'
 import { QuantityMark } from '../../parts/quantity/quantity-mark.tsx'
@@ -21,7 +22,7 @@ export interface ChainProps {
 const mmPerPixel = 3.1
 const mostBottlesDrawn = 6
 
-export function Chain({ outcome, bottleSizeMl, colour }: ChainProps) {
+export const Chain = memo(function Chain({ outcome, bottleSizeMl, colour }: ChainProps) {
   const t = useWords()
   return (
     <ol className={styles.chain} aria-label={t('draft.chain.label')}>
@@ -37,7 +38,7 @@ export function Chain({ outcome, bottleSizeMl, colour }: ChainProps) {
       ))}
     </ol>
   )
-}
+})
 
 interface StageCardProps extends ChainProps {
   stage: ChainStage

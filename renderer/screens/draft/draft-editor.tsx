@@ -1,7 +1,7 @@
 /** The answer, the chain, and every number that leads to it; nothing touches the ledger. */
-import { useState } from 'react'
+import { useCallback, useDeferredValue, useState } from 'react'
 import { useWords } from '../../app/words/use-words.ts'
-import type { Draft, DraftOutcome, DraftWishes } from '../../../shared/schemas/drafts.ts'
+import type { Draft, DraftOutcome, DraftWishes, UnmetWish } from '../../../shared/schemas/drafts.ts'
 import { newId } from '../../app/new-id.ts'
 import { useWrite } from '../../app/queries.ts'
 import { Button, ButtonLink } from '../../parts/button/button.tsx'
@@ -25,6 +25,8 @@ import styles from './draft-editor.module.css'
 /** Until the maker says what is wanted. */
 const usualWishes: DraftWishes = { bottles: 6, strengthPctVol: 30, sugarGPerL: 200 }
 
+const none: readonly UnmetWish[] = []
+
 export function DraftEditor({ kept }: { kept: Draft }) {
   const t = useWords()
   const keep = useWrite('drafts.keep')
@@ -41,7 +43,13 @@ export function DraftEditor({ kept }: { kept: Draft }) {
   const outcome = wants ? solved.data?.outcome : reckoned.data
   const colour = useDraftColour(spec.fruits[0]?.fruitId)
 
-  const change = (next: Partial<DraftState>) => setState((before) => ({ ...before, ...next }))
+  const change = useCallback(
+    (next: Partial<DraftState>) => setState((before) => ({ ...before, ...next })),
+    [],
+  )
+  // The answer is drawn first; the many fields of the form follow when there is time.
+  const shown = useDeferredValue(spec)
+  const told = useDeferredValue(outcome)
   const isNameMissing = state.name.trim() === ''
   const present = draftOf(kept.id, { ...state, spec })
   const isKept = JSON.stringify(draftOf(kept.id, state)) === JSON.stringify(kept)
@@ -56,9 +64,11 @@ export function DraftEditor({ kept }: { kept: Draft }) {
     <Page
       title={state.name.trim() || t('draft.title')}
       before={
-        <ButtonLink kind="quiet" href="/draft">
-          {t('draft.editor.back')}
-        </ButtonLink>
+        <span>
+          <ButtonLink kind="quiet" href="/draft">
+            {t('draft.editor.back')}
+          </ButtonLink>
+        </span>
       }
       lead={outcome ? <OutcomeLine outcome={outcome} startAt={spec.startAt} /> : t('parts.loading')}
       actions={
@@ -104,10 +114,12 @@ export function DraftEditor({ kept }: { kept: Draft }) {
           ]}
         />
         {wants && (
-          <WishesForm state={state} onChange={change} acidNow={outcome?.finished?.acidGPerL} />
+          <WishesForm wishes={wishes} onChange={change} acidNow={outcome?.finished?.acidGPerL} />
         )}
       </div>
-      {outcome && <WarningList outcome={outcome} unmet={wants ? (solved.data?.unmet ?? []) : []} />}
+      {outcome && (
+        <WarningList outcome={outcome} unmet={wants ? (solved.data?.unmet ?? none) : none} />
+      )}
       {outcome && (
         <Section title={t('draft.editor.chain')}>
           <Chain outcome={outcome} bottleSizeMl={spec.bottleSizeMl} colour={colour} />
@@ -129,16 +141,16 @@ export function DraftEditor({ kept }: { kept: Draft }) {
             maxLength={4000}
           />
         </div>
-        <NumbersForm state={state} spec={spec} outcome={outcome} onChange={change} />
+        <NumbersForm way={state.way} pins={pins} spec={shown} outcome={told} onChange={change} />
       </Section>
-      {outcome && (
+      {told && (
         <Section title={t('draft.editor.shopping')}>
-          <ShoppingTable outcome={outcome} />
+          <ShoppingTable outcome={told} />
         </Section>
       )}
-      {outcome && (
+      {outcome && isStarting && (
         <StartDialog
-          isOpen={isStarting}
+          isOpen
           onClose={() => setStarting(false)}
           name={state.name}
           colour={colour}

@@ -40,7 +40,7 @@ export type Change = (change: Partial<DraftState>) => void
 
 /** An amount that the maker sets by hand is held from then on, so that the others follow. */
 export const setByHand = (
-  state: DraftState,
+  state: Pick<DraftState, 'way' | 'pins'>,
   pin: DraftPin,
   spec: Partial<DraftSpec>,
   solved: DraftSpec,

@@ -8,7 +8,7 @@ import { ChoiceField } from '../../parts/fields/choice-field.tsx'
 import { useFruitName, useFruits } from '../../parts/names/use-names.ts'
 import { NumberField } from '../../parts/quantity/number-field.tsx'
 import { AmountField, niceCeiling } from './amount-field.tsx'
-import type { Turning } from './numbers-form.tsx'
+import type { Turning } from './turning.ts'
 import styles from './numbers-form.module.css'
 
 export function FruitRows({ spec, turn, set, pin, usual }: Turning) {

@@ -1,5 +1,5 @@
 /** Every number of a draft that its maker may turn, in the order in which a batch is made. */
-import type { ReactNode } from 'react'
+import { memo, type ReactNode } from 'react'
 import { useWords } from '../../app/words/use-words.ts'
 import { FilterMedium, Turned } from '../../../shared/schemas/moves.ts'
 import type {
@@ -15,46 +15,36 @@ import { NumberField } from '../../parts/quantity/number-field.tsx'
 import { QuantityField } from '../../parts/quantity/quantity-field.tsx'
 import { DateTimeField } from '../../parts/time/date-time-field.tsx'
 import { AmountField, niceCeiling } from './amount-field.tsx'
-import { setByHand, withPin, type Change, type DraftState } from './draft-state.ts'
+import { setByHand, withPin, type Change, type Way } from './draft-state.ts'
 import { FruitRows } from './fruit-rows.tsx'
 import { PriceFields } from './price-fields.tsx'
 import { SpiritRows } from './spirit-rows.tsx'
+import type { Turning } from './turning.ts'
 import { useDraftWords } from './use-draft-words.ts'
 import styles from './numbers-form.module.css'
 
 export interface NumbersFormProps {
-  state: DraftState
+  way: Way
+  pins: readonly DraftPin[]
   /** The numbers shown: the maker's own, or those a solve found for what is wanted. */
   spec: DraftSpec
   outcome: DraftOutcome | undefined
   onChange: Change
 }
 
-/** Hands a group of the form what it shows, and how it tells of a change. */
-export interface Turning {
-  readonly spec: DraftSpec
-  /** A number that others may follow: it is held from then on. */
-  readonly turn: (pin: DraftPin, spec: Partial<DraftSpec>) => void
-  /** A number that a solve never changes. */
-  readonly set: (spec: Partial<DraftSpec>) => void
-  readonly pin: (
-    pin: DraftPin,
-  ) => { isHeld: boolean; onHold: (isHeld: boolean) => void } | undefined
-  readonly usual: (window: DraftWindow) => string | undefined
-}
-
-export function NumbersForm({ state, spec, outcome, onChange }: NumbersFormProps) {
+export const NumbersForm = memo(function NumbersForm(props: NumbersFormProps) {
+  const { way, pins, spec, outcome, onChange } = props
   const t = useWords()
   const words = useDraftWords()
   const turning: Turning = {
     spec,
-    turn: (pin, change) => onChange(setByHand(state, pin, change, spec)),
+    turn: (pin, change) => onChange(setByHand({ way, pins }, pin, change, spec)),
     set: (change) => onChange({ spec: { ...spec, ...change } }),
     pin: (pin) =>
-      state.way === 'want'
+      way === 'want'
         ? {
-            isHeld: state.pins.includes(pin),
-            onHold: (isHeld) => onChange({ spec, pins: withPin(state.pins, pin, isHeld) }),
+            isHeld: pins.includes(pin),
+            onHold: (isHeld) => onChange({ spec, pins: withPin(pins, pin, isHeld) }),
           }
         : undefined,
     usual: (window) => {
@@ -109,7 +99,7 @@ export function NumbersForm({ state, spec, outcome, onChange }: NumbersFormProps
       </Group>
     </div>
   )
-}
+})
 
 const Group = ({ title, children }: { title: string; children: ReactNode }) => (
   <fieldset className={styles.group}>

@@ -1,11 +1,18 @@
 /** The answer first: bottles, strength, sugar, when, and what it costs. */
+import { memo } from 'react'
 import { useWords } from '../../app/words/use-words.ts'
 import type { DraftOutcome } from '../../../shared/schemas/drafts.ts'
 import { useQuantities } from '../../parts/quantity/use-quantities.ts'
 import { useTimes } from '../../parts/time/use-times.ts'
 import styles from './outcome-line.module.css'
 
-export function OutcomeLine({ outcome, startAt }: { outcome: DraftOutcome; startAt: string }) {
+export const OutcomeLine = memo(function OutcomeLine({
+  outcome,
+  startAt,
+}: {
+  outcome: DraftOutcome
+  startAt: string
+}) {
   const t = useWords()
   const q = useQuantities()
   const times = useTimes()
@@ -40,4 +47,4 @@ export function OutcomeLine({ outcome, startAt }: { outcome: DraftOutcome; start
       <p className={styles.rest}>{told.join(' · ')}</p>
     </div>
   )
-}
+})

@@ -2,7 +2,7 @@
 import { useWords } from '../../app/words/use-words.ts'
 import type { DraftSpec } from '../../../shared/schemas/drafts.ts'
 import { QuantityField } from '../../parts/quantity/quantity-field.tsx'
-import type { Turning } from './numbers-form.tsx'
+import type { Turning } from './turning.ts'
 
 export function PriceFields({ spec, set }: Turning) {
   const t = useWords()

@@ -1,11 +1,12 @@
 /** What to buy for a draft, and what it costs. */
+import { memo } from 'react'
 import { useWords } from '../../app/words/use-words.ts'
 import type { DraftOutcome, Purchase } from '../../../shared/schemas/drafts.ts'
 import { Quantity } from '../../parts/quantity/quantity.tsx'
 import { Table, type Column } from '../../parts/table/table.tsx'
 import { useDraftWords } from './use-draft-words.ts'
 
-export function ShoppingTable({ outcome }: { outcome: DraftOutcome }) {
+export const ShoppingTable = memo(function ShoppingTable({ outcome }: { outcome: DraftOutcome }) {
   const t = useWords()
   const words = useDraftWords()
   const columns: Column<Purchase>[] = [
@@ -44,4 +45,4 @@ export function ShoppingTable({ outcome }: { outcome: DraftOutcome }) {
       rowKey={({ what, fruitId, strengthPctVol }) => `${what} ${fruitId} ${strengthPctVol}`}
     />
   )
-}
+})

@@ -8,7 +8,7 @@ import { useGoodsName } from '../../parts/names/use-names.ts'
 import { QuantityField } from '../../parts/quantity/quantity-field.tsx'
 import { useQuantities } from '../../parts/quantity/use-quantities.ts'
 import { AmountField, niceCeiling } from './amount-field.tsx'
-import type { Turning } from './numbers-form.tsx'
+import type { Turning } from './turning.ts'
 import styles from './numbers-form.module.css'
 
 export function SpiritRows({ spec, turn, set, pin, usual }: Turning) {

@@ -66,14 +66,14 @@ function StartForm({
   function submit() {
     setTried(true)
     if (isNameMissing || start.isPending) return
-    const of = (role: PlannedVessel['role']) =>
-      outcome.vessels
-        .filter((planned) => planned.role === role)
-        .map((planned) => draftVessel(planned, jars.get(jarOf(planned))?.jar))
-    const [married] = of('married')
+    const chosen = outcome.vessels.map((planned) => ({
+      role: planned.role,
+      vessel: draftVessel(planned, jars.get(jarOf(planned))?.jar),
+    }))
+    const married = withRole(chosen, 'married')[0]
     const vessels = {
-      steep: of('steep'),
-      extracts: of('extract'),
+      steep: withRole(chosen, 'steep'),
+      extracts: withRole(chosen, 'extract'),
       ...(married && { married }),
     }
     const batchId = newId()
@@ -152,6 +152,14 @@ function StartForm({
     </Form>
   )
 }
+
+interface Chosen {
+  role: PlannedVessel['role']
+  vessel: DraftVessel
+}
+
+const withRole = (chosen: readonly Chosen[], wanted: Chosen['role']): DraftVessel[] =>
+  chosen.filter(({ role }) => role === wanted).map(({ vessel }) => vessel)
 
 const draftVessel = (planned: PlannedVessel, jar: Jar | undefined): DraftVessel =>
   jar

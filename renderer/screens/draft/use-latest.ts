@@ -2,7 +2,7 @@
  * Asks about what stands in the form now, one question at a time: while one is being answered the
  * form may change as fast as a slider moves, and only the newest is asked next. The last answer stays.
  */
-import { useEffect, useState } from 'react'
+import { useState } from 'react'
 import type { Request } from '../../../shared/channels.ts'
 import { useRead } from '../../app/queries.ts'
 
@@ -16,10 +16,7 @@ export function useLatest<C extends Asking>(channel: C, wanted: Request<C>, isEn
   const query = useRead(channel, asked, { isEnabled, keepsLast: true, keptMs })
   const { isFetching } = query
   const isBehind = JSON.stringify(wanted) !== JSON.stringify(asked)
-  useEffect(() => {
-    if (!isBehind || (isFetching && isEnabled)) return
-    const frame = requestAnimationFrame(() => setAsked(wanted))
-    return () => cancelAnimationFrame(frame)
-  }, [isBehind, isFetching, isEnabled, wanted])
+  // While rendering, so that the question leaves with the movement that raised it.
+  if (isBehind && !(isFetching && isEnabled)) setAsked(wanted)
   return { ...query, isBehind }
 }

@@ -1,4 +1,5 @@
 /** What is worth a look in a draft: what cannot be met first, then what left its bounds. */
+import { memo } from 'react'
 import { useWords } from '../../app/words/use-words.ts'
 import type { DraftOutcome, UnmetWish } from '../../../shared/schemas/drafts.ts'
 import { useDraftWords } from './use-draft-words.ts'
@@ -9,7 +10,7 @@ export interface WarningListProps {
   unmet: readonly UnmetWish[]
 }
 
-export function WarningList({ outcome, unmet }: WarningListProps) {
+export const WarningList = memo(function WarningList({ outcome, unmet }: WarningListProps) {
   const t = useWords()
   const words = useDraftWords()
   if (unmet.length === 0 && outcome.warnings.length === 0) return null
@@ -32,4 +33,4 @@ export function WarningList({ outcome, unmet }: WarningListProps) {
       )}
     </div>
   )
-}
+})

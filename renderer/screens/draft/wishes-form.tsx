@@ -2,19 +2,20 @@
 import { useWords } from '../../app/words/use-words.ts'
 import { Button } from '../../parts/button/button.tsx'
 import { AmountField } from './amount-field.tsx'
-import type { Change, DraftState } from './draft-state.ts'
+import type { DraftWishes } from '../../../shared/schemas/drafts.ts'
+import type { Change } from './draft-state.ts'
 import styles from './wishes-form.module.css'
 
 export interface WishesFormProps {
-  state: DraftState
+  wishes: DraftWishes
   onChange: Change
   /** To begin with, when an acidity is asked for. */
   acidNow: number | undefined
 }
 
-export function WishesForm({ state: { wishes }, onChange, acidNow }: WishesFormProps) {
+export function WishesForm({ wishes, onChange, acidNow }: WishesFormProps) {
   const t = useWords()
-  const wish = (change: Partial<typeof wishes>) => onChange({ wishes: { ...wishes, ...change } })
+  const wish = (change: DraftWishes) => onChange({ wishes: { ...wishes, ...change } })
   const { acidGPerL, ...withoutAcid } = wishes
   return (
     <div className={styles.wishes}>

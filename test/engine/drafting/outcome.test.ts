@@ -124,21 +124,31 @@ describe('outcomeOf', () => {
 describe('scaledDraft', () => {
   const before = outcomeOf(cherries, facts)
 
-  it.each([
-    [{ by: 'fruit', massG: 5000 } as const, 5000],
-    [{ by: 'bottles', count: 12 } as const, undefined],
-    [{ by: 'jar', capacityMl: 10_000 } as const, undefined],
-  ])('keeps the liqueur the same: %j', (scale, fruitG) => {
-    const scaled = scaledDraft(cherries, scale, facts)
+  const sameLiqueur = (spec: DraftSpec) => {
+    const { finished } = outcomeOf(spec, facts)
+    expect(finished?.strengthPctVol).toBeCloseTo(before.finished?.strengthPctVol ?? 0, 6)
+    expect(finished?.sugarGPerL).toBeCloseTo(before.finished?.sugarGPerL ?? 0, 6)
+  }
+
+  it('makes the same liqueur of other fruit', () => {
+    const scaled = scaledDraft(cherries, { by: 'fruit', massG: 5000 }, facts)
+    expect(scaled.fruits[0]?.massG).toBeCloseTo(5000, 6)
+    expect(scaled.spirits[0]?.volumeMl).toBeCloseTo(2.5 * 1128, 6)
+    sameLiqueur(scaled)
+  })
+
+  it('fills exactly so many bottles', () => {
+    const scaled = scaledDraft(cherries, { by: 'bottles', count: 12 }, facts)
     const after = outcomeOf(scaled, facts)
-    if (fruitG !== undefined) expect(scaled.fruits[0]?.massG).toBeCloseTo(fruitG, 6)
-    if (scale.by === 'bottles') expect(after.bottles).toBe(12)
-    if (scale.by === 'jar') {
-      const [jar] = after.vessels
-      expect(jar?.capacityMl).toBe(10_000)
-      expect(jar?.peakFillMl).toBeCloseTo(9500, 0)
-    }
-    expect(after.finished?.strengthPctVol).toBeCloseTo(before.finished?.strengthPctVol ?? 0, 6)
-    expect(after.finished?.sugarGPerL).toBeCloseTo(before.finished?.sugarGPerL ?? 0, 6)
+    expect([after.bottles, Math.round(after.remainderMl)]).toEqual([12, 0])
+    sameLiqueur(scaled)
+  })
+
+  it('fills a jar to its safe line', () => {
+    const scaled = scaledDraft(cherries, { by: 'jar', capacityMl: 10_000 }, facts)
+    const [jar] = outcomeOf(scaled, facts).vessels
+    expect(jar?.capacityMl).toBe(10_000)
+    expect(jar?.peakFillMl).toBeCloseTo(9500, 0)
+    sameLiqueur(scaled)
   })
 })
