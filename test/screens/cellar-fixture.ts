@@ -180,6 +180,32 @@ export const cellar: Answers = {
   'bottles.list': [bottleLot()],
   'batches.list': batches,
   'today.list': { batches, cautions: [] },
+  'cellar.costs': {
+    glassMl: 40,
+    places: [
+      {
+        place: 'bottles:raspberry-lot',
+        cost: { minor: 4550, isComplete: true },
+        amount: 7,
+        unit: 'bottles',
+        perBottle: 650,
+        perLitre: 1300,
+        perGlass: 52,
+      },
+      {
+        place: 'jar:north',
+        cost: { minor: 2100, isComplete: false },
+        amount: 1500,
+        unit: 'ml',
+        perLitre: 1400,
+        perGlass: 56,
+      },
+    ],
+    spent: { minor: 9000, isComplete: false },
+    drunk: { minor: 0, isComplete: true },
+    given: { minor: 0, isComplete: true },
+    wasted: { minor: 0, isComplete: true },
+  },
   'cellar.balance': {
     bought: massOfOne,
     tap: matterOf({}),

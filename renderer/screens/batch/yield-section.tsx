@@ -2,6 +2,7 @@
 import { useWords } from '../../app/words/use-words.ts'
 import type { BatchPage } from '../../../shared/schemas/cellar.ts'
 import { useSettings } from '../../app/settings.tsx'
+import { useCosts, useCostWords } from '../../parts/cost/use-costs.ts'
 import { Section } from '../../parts/page/page.tsx'
 import { Quantity } from '../../parts/quantity/quantity.tsx'
 import styles from './yield-section.module.css'
@@ -49,6 +50,7 @@ export function YieldSection({ page }: { page: BatchPage }) {
             )}
           </dd>
         </div>
+        <CostOfBatch page={page} />
         {ethanolRecoveredFraction !== undefined && (
           <div>
             <dt>{t('batch.yield.recovered')}</dt>
@@ -60,5 +62,38 @@ export function YieldSection({ page }: { page: BatchPage }) {
         )}
       </dl>
     </Section>
+  )
+}
+
+/** Of all that stands in the batch's jars and bottles; what was drunk or given went with its cost. */
+function CostOfBatch({ page: { summary } }: { page: BatchPage }) {
+  const t = useWords()
+  const costs = useCosts()
+  const words = useCostWords()
+  const places = [
+    ...summary.jars.map(({ jarId }) => `jar:${jarId}`),
+    ...summary.bottleLots.map(({ id }) => `bottles:${id}`),
+  ].flatMap((place) => costs.get(place) ?? [])
+  const cost = {
+    minor: places.reduce((sum, one) => sum + one.cost.minor, 0),
+    isComplete: places.every((one) => one.cost.isComplete),
+  }
+  const litres = places.reduce(
+    (sum, one) => sum + (one.perLitre ? one.cost.minor / one.perLitre : 0),
+    0,
+  )
+  const told = words(cost)
+  const perLitre = litres > 0 ? words({ ...cost, minor: cost.minor / litres }) : undefined
+  if (places.length === 0 || told === undefined) return null
+  return (
+    <div>
+      <dt>{t('batch.yield.cost')}</dt>
+      <dd>
+        {told}
+        {perLitre !== undefined && (
+          <span className={styles.quiet}>{t('batch.yield.perLitre', { cost: perLitre })}</span>
+        )}
+      </dd>
+    </div>
   )
 }

@@ -1,7 +1,9 @@
 import { useWords } from '../../app/words/use-words.ts'
 import { Link } from 'wouter'
 import type { BottleLot } from '../../../shared/schemas/cellar.ts'
+import type { PlaceCost } from '../../../shared/schemas/marrying.ts'
 import { Button } from '../../parts/button/button.tsx'
+import { useCosts, useCostWords } from '../../parts/cost/use-costs.ts'
 import { BatchName } from '../../parts/names/batch-name.tsx'
 import { useBatches } from '../../parts/names/use-names.ts'
 import { Strength, Sugar } from '../../parts/quantity/composition.tsx'
@@ -22,6 +24,7 @@ export function ShelfTable({ lots, onTake }: ShelfTableProps) {
   const t = useWords()
   const times = useTimes()
   const batches = useBatches()
+  const costs = useCosts()
   const columns: Column<BottleLot>[] = [
     {
       key: 'name',
@@ -80,6 +83,13 @@ export function ShelfTable({ lots, onTake }: ShelfTableProps) {
       cell: (lot) => lot.liquid && <Sugar gPerL={lot.liquid.sugarGPerL} />,
     },
     {
+      key: 'cost',
+      header: t('shelf.columns.cost'),
+      align: 'end',
+      isMinor: true,
+      cell: (lot) => <LotCost cost={costs.get(`bottles:${lot.id}`)} />,
+    },
+    {
       key: 'actions',
       header: t('shelf.columns.actions'),
       align: 'end',
@@ -104,6 +114,22 @@ export function ShelfTable({ lots, onTake }: ShelfTableProps) {
     },
   ]
   return <Table caption={t('shelf.list')} columns={columns} rows={lots} rowKey={({ id }) => id} />
+}
+
+function LotCost({ cost }: { cost: PlaceCost | undefined }) {
+  const t = useWords()
+  const words = useCostWords()
+  if (!cost) return null
+  const { isComplete } = cost.cost
+  const bottle = words({ minor: cost.perBottle ?? 0, isComplete })
+  const glass = words({ minor: cost.perGlass ?? 0, isComplete })
+  if (bottle === undefined || glass === undefined) return t('parts.cost.unknown')
+  return (
+    <span className={styles.left}>
+      {bottle}
+      <span className={styles.filled}>{t('shelf.aGlass', { cost: glass })}</span>
+    </span>
+  )
 }
 
 function LotVessel({ lot, colour }: { lot: BottleLot; colour: string | undefined }) {

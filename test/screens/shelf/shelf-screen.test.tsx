@@ -1,10 +1,13 @@
 import { screen, within } from '@testing-library/react'
-import { describe, expect, it } from 'vitest'
+import { beforeAll, describe, expect, it } from 'vitest'
 import { bottleLot } from '../cellar-fixture.ts'
 import { refused } from '../fake-bridge.ts'
 import { showApp } from '../show.tsx'
 
 const recorded = { groupId: 'g', moveIds: ['m'], warnings: [] }
+
+// The screen is fetched when it is first opened; here that would count against the first test.
+beforeAll(() => import('../../../renderer/screens/shelf/shelf-screen.tsx'))
 
 describe('ShelfScreen', () => {
   it('counts the bottles and shows each lot', async () => {
@@ -13,6 +16,8 @@ describe('ShelfScreen', () => {
     const row = screen.getByRole('row', { name: /Raspberry 2024/ })
     expect(within(row).getByText('of 12')).toBeTruthy()
     expect(row.textContent?.replaceAll('\u00a0', ' ')).toContain('28.0 % vol')
+    expect(await within(row).findByText('€6.50')).toBeTruthy()
+    expect(within(row).getByText('€0.52 a glass')).toBeTruthy()
   })
 
   it('draws one bottle now unless told otherwise', async () => {

@@ -468,6 +468,8 @@ export const batch = {
     ethanol: 'Spirit in, as pure ethanol',
     liquid: 'Liquid in jars',
     bottled: 'Bottled so far',
+    cost: 'What is here cost',
+    perLitre: '{{cost}} a litre',
     recovered: 'Of that ethanol now in liquid or bottles',
     rest: 'the rest is in the fruit, filtered or poured away',
   },

@@ -53,6 +53,7 @@ export const parts = {
     bottle: 'the bottles of {{name}}',
   },
   goods: { spirit: 'Spirit {{strength}}', sugar: 'Sugar', honey: 'Honey' },
+  cost: { atLeast: 'at least {{cost}}', unknown: 'no price' },
   batchUnknown: 'another batch',
   table: { sortedUp: 'sorted upwards', sortedDown: 'sorted downwards' },
   search: { clear: 'Clear the search' },
