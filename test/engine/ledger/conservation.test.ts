@@ -38,7 +38,7 @@ interface Wish {
 }
 
 const wish: fc.Arbitrary<Wish> = fc.record({
-  kind: fc.nat(19),
+  kind: fc.nat(20),
   jar: fc.nat(jarIds.length - 1),
   other: fc.nat(jarIds.length - 1),
   share: fc.double({ min: 0.01, max: 1, noNaN: true }),
@@ -74,7 +74,9 @@ function deedOf(w: Wish, cellar: CellarState, serial: number): Deed {
       if (!found) return buyFruit(id, 'sour_cherry', 2000)
       const massG = Math.max(1, massOf(found[1].matter) * w.share)
       const cut = pick(['whole', 'cut', 'frozen', 'crushed', 'pricked'] as const, w.other)
-      return { kind: 'charge', batchId, jarId, lotId: found[0], massG, refuseG: massG * 0.08, cut }
+      const pieces = w.share < 0.3 ? { pieceMm: 1 + 100 * w.share } : {}
+      const refuseG = massG * 0.08
+      return { kind: 'charge', batchId, jarId, lotId: found[0], massG, refuseG, cut, ...pieces }
     }
     case 5: {
       const found = lot('sweetener')
@@ -154,6 +156,14 @@ function deedOf(w: Wish, cellar: CellarState, serial: number): Deed {
       return bottleLot
         ? { kind: 'unbottle', batchId, bottleLotId: bottleLot[0], count: 1, toJarId: jarId }
         : { kind: 'stir', batchId, jarId }
+    case 19:
+      return {
+        kind: 'keep',
+        batchId,
+        jarId,
+        temperatureC: 40 * w.share,
+        turned: pick(['daily', 'weekly', 'never'] as const, w.other),
+      }
     default:
       return {
         kind: 'correct',
