@@ -33,6 +33,7 @@ import {
 } from '../engine/index.ts'
 import type { CellarFruits } from './cellar-fruits.ts'
 import { instant } from './lot-rows.ts'
+import { plannedNext } from './planned-next.ts'
 import type { Session } from './session.ts'
 
 export function pantryLot(id: string, lot: LotState): PantryLot {
@@ -74,10 +75,11 @@ export function jarsOf(cellar: CellarState, batchId: string, nowMs: number) {
 }
 
 export function batchSummary(
-  { ledger, fruits }: Pick<Session, 'ledger' | 'fruits'>,
+  session: Pick<Session, 'book' | 'ledger' | 'fruits'>,
   batch: Batch,
   nowMs: number,
 ): BatchSummary {
+  const { ledger, fruits } = session
   const { cellar } = ledger.folded
   const progress = cellar.batches.get(batch.id)
   const jars = jarsOf(cellar, batch.id, nowMs)
@@ -102,7 +104,7 @@ export function batchSummary(
     bottleLots: bottles.map(([id, lot]) => bottleLot(id, lot, batch.name)),
     ...(liquid && { liquid }),
     fruitIds: [...fruitIds],
-    next: nextReply(next),
+    next: plannedNext(session, batch.id, nextReply(next)),
     moveCount: progress?.moveCount ?? 0,
   }
 }

@@ -122,6 +122,8 @@ describe('a draft started as a batch', () => {
     const plan = (await t.ask('plans.follow', { batchId: 'b1' }))?.plan
     const buys = plan?.moves.filter(({ kind }) => kind === 'buy') ?? []
     await t.ask('moves.record', { key: 'buy', moves: buys })
+    const today = await t.ask('today.list', {})
+    expect(today.batches[0]?.next).toMatchObject({ action: 'charge', due: spec.startAt })
 
     let logged = 0
     const foretold: number[] = []
@@ -144,6 +146,8 @@ describe('a draft started as a batch', () => {
     expect(summary.stage).toBe('resting')
     const followed = await t.ask('plans.follow', { batchId: 'b1' })
     expect(followed?.next).toBeUndefined()
+    // The plan is done: from here the usual intervals speak again.
+    expect(summary.next.action).toBe('taste')
     const bottled = followed?.stages.find(({ key }) => key === 'bottled')
     expect(bottled?.real?.liquid?.strengthPctVol).toBeCloseTo(
       summary.bottleLots[0]?.liquid?.strengthPctVol ?? 0,

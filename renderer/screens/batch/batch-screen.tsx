@@ -21,6 +21,7 @@ import { useNextWords } from './head/use-next-words.ts'
 import { LedgerSection } from './ledger/ledger-section.tsx'
 import { kindOfAction } from './log/kinds.ts'
 import { LogPanel } from './log/log-panel.tsx'
+import { PlanSection } from './plan-section.tsx'
 import { TimelineSection } from './timeline/timeline-section.tsx'
 import { useLog } from './use-log.ts'
 import { YieldSection } from './yield-section.tsx'
@@ -100,6 +101,7 @@ function Shown({ page }: { page: BatchPage }) {
         focusRef={log.focusRef}
       />
       <FailureNote error={log.undoError} />
+      <PlanSection batchId={batch.id} />
       {page.steps.length === 0 ? (
         <Section title={t('batch.ledger.title')}>
           <Empty

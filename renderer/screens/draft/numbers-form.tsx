@@ -2,12 +2,7 @@
 import { memo, type ReactNode } from 'react'
 import { useWords } from '../../app/words/use-words.ts'
 import { FilterMedium, Turned } from '../../../shared/schemas/moves.ts'
-import type {
-  DraftOutcome,
-  DraftPin,
-  DraftSpec,
-  DraftWindow,
-} from '../../../shared/schemas/drafts.ts'
+import type { DraftOutcome, DraftPin, DraftSpec } from '../../../shared/schemas/drafts.ts'
 import { Button } from '../../parts/button/button.tsx'
 import { ChoiceField } from '../../parts/fields/choice-field.tsx'
 import { Toggles } from '../../parts/fields/toggles.tsx'
