@@ -1,8 +1,10 @@
 /** The places a maker names as parts of a blend, as the engine takes them: matter, limits, cost. */
+import { addMatter } from '../../shared/matter.ts'
 import type { Cost, MarryPart } from '../../shared/schemas/marrying.ts'
 import {
   acidPart,
   acidPlace,
+  jarPlace,
   matterInBottles,
   settledJar,
   tapPlace,
@@ -36,6 +38,19 @@ export function blendPart(session: Session, part: MarryPart): BlendPart {
 export function jarNow(session: Session, jarId: string): JarState | undefined {
   const jar = session.ledger.folded.cellar.jars.get(jarId)
   return jar && settledJar(jar, Math.max(nowMs(session), jar.atMs))
+}
+
+/**
+ * All that is mended or married in a jar: its liquid with the sugar at the bottom, which will
+ * dissolve in it. Beside fruit the sugar is the fruit's as much, and is left out.
+ */
+export function standingPart(session: Session, jarId: string): BlendPart {
+  const place = jarPlace(jarId)
+  const part = jarPart(session, { place }, jarId)
+  const jar = jarNow(session, jarId)
+  if (!jar || jar.fruit) return part
+  const matter = addMatter(jar.bodies.free, jar.bodies.bed)
+  return { ...part, matter, cost: costOf(session, place, 1) }
 }
 
 /** The liquid that pours; what the fruit still holds stays out of it, and so does its cost. */

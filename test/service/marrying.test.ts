@@ -148,6 +148,17 @@ describe('mend.solve', () => {
     expect(cost.minor - costBefore.minor).toBeCloseTo(2 * (added?.amount ?? 0), 4)
   })
 
+  it('counts sugar that still lies at the bottom as dissolved', async () => {
+    const at = '2026-11-12T10:00:00Z'
+    const sweeten: Move = { at, kind: 'sugar', batchId, jarId: 'weak', lotId: 'sugar', massG: 300 }
+    await t.ask('moves.record', { key: 'sweeten', moves: [sweeten] })
+    t.setNow('2026-11-12T10:01:00Z')
+    const asked = { jarId: 'weak', wishes: {}, parts: [{ place: 'outside:tap' }] }
+    const { before, fill } = await t.ask('mend.solve', asked)
+    expect(before.sugarGPerL).toBeGreaterThan(130)
+    expect(fill?.fillMl).toBeCloseTo(before.volumeMl, 3)
+  })
+
   it('refuses an empty jar', async () => {
     const error = await t.refusal('mend.solve', { jarId: 'empty', wishes: {}, parts: [] })
     expect(error).toMatchObject({ code: 'nothingThere', details: { place: 'jar:empty' } })

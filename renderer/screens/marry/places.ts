@@ -31,6 +31,8 @@ export interface PlaceShown {
   /** Undefined where there is no end. */
   readonly there: number | undefined
   readonly liquid: Liquid | undefined
+  /** Its liquid once the sugar at the bottom has dissolved; the same where none lies there. */
+  readonly settled?: Liquid | undefined
   readonly drawn: Drawn | undefined
   readonly batchId: string | undefined
   /** The batch it is of, where the name does not say it. */
@@ -53,6 +55,7 @@ export function jarShown(
     unit: 'ml',
     there: liquid.volumeMl,
     liquid,
+    settled: (contents.fruits.length === 0 && contents.resting) || liquid,
     drawn: {
       shape: jar.shape,
       capacityMl: jar.capacityMl,

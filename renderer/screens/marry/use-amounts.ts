@@ -18,8 +18,10 @@ export function useAmounts() {
       }
     },
     cost: ({ minor, isComplete }: Cost): string => {
-      const money = text(Math.round(minor), 'money')
-      return isComplete ? money : t('marry.answer.costAtLeast', { cost: money })
+      const rounded = Math.round(minor)
+      if (!isComplete && rounded === 0) return t('parts.cost.unknown')
+      const money = text(rounded, 'money')
+      return isComplete ? money : t('parts.cost.atLeast', { cost: money })
     },
   }
 }

@@ -4,11 +4,13 @@ import { useRead } from '../../app/queries.ts'
 import { useWords } from '../../app/words/use-words.ts'
 import { useBatches, useGoodsName } from '../../parts/names/use-names.ts'
 import { useQuantities } from '../../parts/quantity/use-quantities.ts'
-import { bottlesShown, endless, jarShown, lotShown, tap, type PlaceShown } from './places.ts'
+import { acid, bottlesShown, endless, jarShown, lotShown, tap, type PlaceShown } from './places.ts'
 
 export interface Places {
   readonly all: readonly PlaceShown[]
   readonly byPlace: ReadonlyMap<string, PlaceShown>
+  /** Kept outside the book: offered where one jar is mended. */
+  readonly citric: PlaceShown
   readonly isHere: boolean
 }
 
@@ -44,9 +46,11 @@ export function usePlaces(): Places {
       ...found.filter((one) => one !== undefined),
       endless(tap, t('marry.parts.water'), 'ml'),
     ]
+    const citric = endless(acid, t('marry.parts.acid'), 'g')
     return {
       all,
-      byPlace: new Map(all.map((one) => [one.place, one])),
+      byPlace: new Map([...all, citric].map((one) => [one.place, one])),
+      citric,
       isHere: jars !== undefined && pantry !== undefined && bottles !== undefined,
     }
   }, [t, jars, pantry, bottles, batches, lotNames, size])

@@ -121,7 +121,6 @@ export const marry = {
     choose: 'Choose at least one thing that goes in.',
     nothing: 'Nothing can be made of this.',
     cost: 'Cost',
-    costAtLeast: 'at least {{cost}}',
     perBottle: '{{cost}} a bottle of {{size}}',
     perGlass: '{{cost}} a glass of {{size}}',
     unknownCost: 'Some of what goes in has no price in the book.',

@@ -46,11 +46,13 @@ export function MendAnswer({ reply, jar, places }: MendAnswerProps) {
         <Section title={t('marry.mend.after')}>
           <Figures liquid={liquid} label={t('marry.mend.after')} />
           <Ratio reply={reply} />
-          <p>
-            {t(added.isComplete ? 'marry.mend.costs' : 'marry.mend.costsAtLeast', {
-              cost: words.cost({ ...added, isComplete: true }),
-            })}
-          </p>
+          {Math.round(added.minor) > 0 && (
+            <p>
+              {t(added.isComplete ? 'marry.mend.costs' : 'marry.mend.costsAtLeast', {
+                cost: words.cost({ ...added, isComplete: true }),
+              })}
+            </p>
+          )}
           <FillNote fill={fill} />
         </Section>
       )}
@@ -79,7 +81,7 @@ function Trial({ reply: { trial }, places }: Pick<MendAnswerProps, 'reply' | 'pl
         {trial.amounts.map(({ place, unit, amount }) => (
           <li key={place} className={styles.trial}>
             <strong>{finely(amount, unit === 'g' ? 'g' : 'ml', text)}</strong>{' '}
-            {places.byPlace.get(place)?.name ?? t('marry.parts.acid')}
+            {places.byPlace.get(place)?.name ?? place}
           </li>
         ))}
       </ul>

@@ -33,7 +33,7 @@ export function MendForm({ jar, trouble, others, places }: MendFormProps) {
   const t = useWords()
   const { text } = useQuantities()
   const cure = cures[trouble]
-  const { liquid } = jar
+  const { settled: liquid } = jar
   const [value, setValue] = useState(() => liquid && cure.guess(liquid))
   const [holds, setHolds] = useState<readonly WishedFor[]>(cure.holdsAtFirst ? cure.holds : [])
   const [parts, setParts] = useState<Readonly<Record<string, PartLimits>>>(() =>
@@ -107,7 +107,7 @@ function requestOf(
   jar: PlaceShown,
   { target, value, holds, parts }: Asked,
 ): MendRequest | undefined {
-  const { liquid } = jar
+  const { settled: liquid } = jar
   const chosen = Object.entries(parts).map(([place, limits]) => ({ place, ...limits }))
   if (value === undefined || !liquid || chosen.length === 0) return undefined
   const wishes: MendRequest['wishes'] = { [target]: { low: value, high: value } }

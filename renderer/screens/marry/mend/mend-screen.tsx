@@ -8,7 +8,7 @@ import { ChoiceField } from '../../../parts/fields/choice-field.tsx'
 import { Segments } from '../../../parts/fields/segments.tsx'
 import { Empty, Page } from '../../../parts/page/page.tsx'
 import { PlaceVessel, scaleFor } from '../parts/place-vessel.tsx'
-import { acid, endless, type PlaceShown } from '../places.ts'
+import type { PlaceShown } from '../places.ts'
 import { Figures } from '../result/figures.tsx'
 import result from '../result/result.module.css'
 import styles from '../marry-screen.module.css'
@@ -29,9 +29,9 @@ export function MendScreen({ jarId }: { jarId?: string | undefined }) {
   const others = useMemo(
     () => [
       ...places.all.filter(({ group, place }) => group !== 'bottles' && place !== jar?.place),
-      endless(acid, t('marry.parts.acid'), 'g'),
+      places.citric,
     ],
-    [places, jar, t],
+    [places, jar],
   )
   return (
     <Page title={t('marry.mend.title')} lead={t('marry.mend.lead')} before={<Tabs here="mend" />}>
@@ -88,8 +88,8 @@ function JarNow({ jar }: { jar: PlaceShown }) {
   return (
     <div className={result.recorded}>
       {jar.drawn && <PlaceVessel drawn={jar.drawn} mmPerPixel={scaleFor([jar.drawn], vesselPx)} />}
-      {jar.liquid && (
-        <Figures liquid={jar.liquid} label={t('marry.mend.now', { value: jar.name })} />
+      {jar.settled && (
+        <Figures liquid={jar.settled} label={t('marry.mend.now', { value: jar.name })} />
       )}
     </div>
   )
