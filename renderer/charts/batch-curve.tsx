@@ -51,7 +51,6 @@ export function BatchCurve({ view, shown, axis, description }: BatchCurveProps) 
   const { panels, heightPx } = stackPanels(shown)
   const height = heightPx + margin.top + axisPx
   const axisLine = { stroke: 'var(--rule-strong)' }
-  const isForecast = nowMs < domain.toMs
   return (
     <figure className={styles.figure} aria-labelledby={descriptionId}>
       <figcaption id={descriptionId} className="visually-hidden">
@@ -111,7 +110,7 @@ export function BatchCurve({ view, shown, axis, description }: BatchCurveProps) 
           {panels.map((panel) => (
             <PanelFrame key={panel.quantity} panel={panel} ticks={scales[panel.quantity]} />
           ))}
-          {isForecast && (
+          {view.hasForecast && (
             <ReferenceLine
               yAxisId="whole"
               x={nowMs}
@@ -163,7 +162,7 @@ export function BatchCurve({ view, shown, axis, description }: BatchCurveProps) 
             )),
           )}
           {shown.includes('sugarGPerL') && <PeakLabel view={view} />}
-          {view.resting && isForecast && <RestingLine view={view} shown={shown} />}
+          {view.resting && view.hasForecast && <RestingLine view={view} shown={shown} />}
           {view.changed && <ChangedLines view={view} changed={view.changed} shown={shown} />}
           <ReadingMarks view={view} shown={shown} />
         </ComposedChart>

@@ -23,7 +23,7 @@ export function CurveKey({ view }: { view: CurveView }) {
           {t('batch.curve.key.band')}
         </li>
       )}
-      {view.nowMs < view.domain.toMs && (
+      {view.hasForecast && (
         <Dash dash={forecastDash} words={t('batch.curve.key.forecast')} isRound />
       )}
       {view.changed && <Dash dash={changedDash} words={t('batch.curve.key.changed')} />}

@@ -30,6 +30,7 @@ export interface CurveView {
   readonly domain: TimeDomain
   /** What lies after it is a forecast. */
   readonly nowMs: number
+  readonly hasForecast: boolean
   readonly bands: readonly BandSpan[]
   readonly readings: readonly CurveReadingPoint[]
   readonly scales: Scales
@@ -86,6 +87,7 @@ export function curveView(curve: BatchCurve, choice: CurveChoice): CurveView {
     rows,
     domain,
     nowMs,
+    hasForecast: rows.some(({ atMs }) => atMs > nowMs),
     bands,
     readings,
     resting,

@@ -67,7 +67,11 @@ export function BatchTable({ batches, order, onOrder, picked, onPick }: BatchTab
       }}
     >
       <TableHeader>
-        {picked && <Column id="pick" className={classes(styles.pick)} />}
+        {picked && (
+          <Column id="pick" className={classes(styles.pick)}>
+            <span className="visually-hidden">{t('compare.chosen')}</span>
+          </Column>
+        )}
         <Column id="vessels" className={classes(styles.vessels)}>
           {t('batches.columns.vessels')}
         </Column>

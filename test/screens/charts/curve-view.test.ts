@@ -76,6 +76,8 @@ describe('curveView', () => {
     const view = curveView({ ...steeping(1), now: at(45) }, { key: 'whole' })
     expect(view.rows.map(({ atMs }) => atMs)).toContain(start + 45 * day)
     expect(view.nowMs).toBe(start + 45 * day)
+    expect(view.hasForecast).toBe(true)
+    expect(curveView(steeping(1), { key: 'whole' }).hasForecast).toBe(false)
   })
 
   it('ends at the bottles where the liquid has rested there longer than it was worked', () => {

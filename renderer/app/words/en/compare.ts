@@ -16,6 +16,7 @@ export const compare = {
   most: 'At most {{count}} at once: take one out to put another in.',
   with: 'Compare with others',
   pick: 'Compare…',
+  chosen: 'Chosen',
   picking: 'Choose batches to compare',
   go_one: 'Compare {{count}} batch',
   go_other: 'Compare {{count}} batches',

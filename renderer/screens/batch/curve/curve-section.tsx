@@ -144,13 +144,19 @@ function Shown({ curve, page, axis }: ShownProps) {
           <CurveKey view={view} />
         </>
       )}
-      <WhatIfStrip
-        asking={asking}
-        curve={curve}
-        keptC={keptTemperatureC(page.steps)}
-        firstDrawAt={firstDrawAt(page.steps)}
-        jarName={jarName}
-      />
+      {hasSpirit(curve) && (
+        <WhatIfStrip
+          asking={asking}
+          curve={curve}
+          keptC={keptTemperatureC(page.steps)}
+          firstDrawAt={firstDrawAt(page.steps)}
+          jarName={jarName}
+        />
+      )}
     </div>
   )
 }
+
+/** Before there is spirit nothing steeps, and nothing could be otherwise. */
+const hasSpirit = ({ series }: Curve): boolean =>
+  series.some(({ points }) => points.some(({ strengthPctVol }) => strengthPctVol > 0))

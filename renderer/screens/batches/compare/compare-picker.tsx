@@ -27,7 +27,7 @@ export function ComparePicker({ picked, onPick, children }: ComparePickerProps) 
       </div>
     )
   return (
-    <div className={styles.buttons}>
+    <div className={styles.bar}>
       {picked.size > mostCompared && <p>{t('compare.most', { count: mostCompared })}</p>}
       <Button kind="quiet" onPress={() => onPick(undefined)}>
         {t('compare.leave')}
