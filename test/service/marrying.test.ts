@@ -149,8 +149,15 @@ describe('mend.solve', () => {
   })
 
   it('counts sugar that still lies at the bottom as dissolved', async () => {
-    const at = '2026-11-12T10:00:00Z'
-    const sweeten: Move = { at, kind: 'sugar', batchId, jarId: 'weak', lotId: 'sugar', massG: 300 }
+    const later = '2026-11-12T10:00:00Z'
+    const sweeten: Move = {
+      at: later,
+      kind: 'sugar',
+      batchId,
+      jarId: 'weak',
+      lotId: 'sugar',
+      massG: 300,
+    }
     await t.ask('moves.record', { key: 'sweeten', moves: [sweeten] })
     t.setNow('2026-11-12T10:01:00Z')
     const asked = { jarId: 'weak', wishes: {}, parts: [{ place: 'outside:tap' }] }
