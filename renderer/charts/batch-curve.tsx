@@ -1,5 +1,5 @@
 /** The batch over time: a panel a quantity, all on one time axis, with stages behind and now marked. */
-import { useId } from 'react'
+import { memo, useId } from 'react'
 import { useWords } from '../app/words/use-words.ts'
 import {
   Area,
@@ -42,7 +42,8 @@ const axisPx = 30
 const margin = { top: 4, right: 14, bottom: 0, left: 66 }
 const still = { isAnimationActive: false, dot: false, activeDot: false, type: 'linear' } as const
 
-export function BatchCurve({ view, shown, axis, description }: BatchCurveProps) {
+/** Drawn anew for a new view only: a slider beside it moves many times before there is one. */
+export const BatchCurve = memo(function BatchCurve({ view, shown, axis, description }: BatchCurveProps) {
   const t = useWords()
   const descriptionId = useId()
   const { domain, rows, bands, scales, nowMs } = view
@@ -169,7 +170,7 @@ export function BatchCurve({ view, shown, axis, description }: BatchCurveProps) 
       </ResponsiveContainer>
     </figure>
   )
-}
+})
 
 /** Both parts hold the row at now, so that the line does not break there. */
 const lineOf =
