@@ -43,7 +43,12 @@ const margin = { top: 4, right: 14, bottom: 0, left: 66 }
 const still = { isAnimationActive: false, dot: false, activeDot: false, type: 'linear' } as const
 
 /** Drawn anew for a new view only: a slider beside it moves many times before there is one. */
-export const BatchCurve = memo(function BatchCurve({ view, shown, axis, description }: BatchCurveProps) {
+export const BatchCurve = memo(function BatchCurve({
+  view,
+  shown,
+  axis,
+  description,
+}: BatchCurveProps) {
   const t = useWords()
   const descriptionId = useId()
   const { domain, rows, bands, scales, nowMs } = view
