@@ -43,6 +43,7 @@ export const rootRows: readonly RootRow[] = [
   { shape: 'sphere', alpha: 3.0, roots: [3.4056, 6.4338, 9.5282, 12.6448, 15.771, 18.9023], firstWeight: 0.5129, fourier50: 0.02, fourier90: 0.1414 },
   { shape: 'sphere', alpha: 4.0, roots: [3.3485, 6.3978, 9.5029, 12.6254, 15.7554, 18.8892], firstWeight: 0.5348, fourier50: 0.022, fourier90: 0.1499 },
   { shape: 'sphere', alpha: 9.0, roots: [3.241, 6.3353, 9.4599, 12.5928, 15.7291, 18.8672], firstWeight: 0.574, fourier50: 0.0262, fourier90: 0.1666 },
+  // oxlint-disable-next-line oxc/approx-constant -- rounded as the reference prints it
   { shape: 'sphere', alpha: Infinity, roots: [3.1416, 6.2832, 9.4248, 12.5664, 15.708, 18.8496], firstWeight: 0.6079, fourier50: 0.0305, fourier90: 0.183 },
 ]
 
