@@ -1,5 +1,5 @@
 /** The midwinter blend: a little of several clear batches, married in a jar of its own. */
-import { msPerDay } from '../../shared/spans-of-time.ts'
+import { msPerDay, msPerHour } from '../../shared/spans-of-time.ts'
 import { fillBottles } from './bottling.ts'
 import type { CellarHand } from './cellar-hand.ts'
 import { atHour, instant, yearOf } from './days.ts'
@@ -27,6 +27,9 @@ export function houseBlend(hand: CellarHand, diary: Diary): HouseBlend {
   let jarId = ''
   let gifts = 0
 
+  /** A small bottle set aside for a visitor, and opened again. */
+  const taster = () => `${batchId}-taster`
+
   async function open(atMs: number) {
     const year = yearOf(atMs)
     batchId = `midwinter-blend-${year}`
@@ -41,6 +44,15 @@ export function houseBlend(hand: CellarHand, diary: Diary): HouseBlend {
   }
 
   async function finish(atMs: number) {
+    await hand.record({
+      kind: 'unbottle',
+      at: instant(atMs - msPerHour),
+      batchId,
+      bottleLotId: taster(),
+      count: 1,
+      toJarId: jarId,
+      note: 'Nobody came to taste it: back with the rest.',
+    })
     const { jarId: clearJarId } = await emptyVessel(hand, 'liquid', { wishMl: 1300 })
     const filtered = { fromJarId: jarId, toJarId: clearJarId, medium: 'paper' } as const
     await hand.record({ kind: 'filter', at: instant(atMs), batchId, ...filtered })
@@ -57,7 +69,11 @@ export function houseBlend(hand: CellarHand, diary: Diary): HouseBlend {
       const parts = [{ jarId: fromJarId, volumeMl }]
       await hand.record({ kind: 'marry', at: instant(atMs), batchId, parts, toJarId: jarId })
       gifts += 1
-      if (gifts === giftCount) diary.at(atHour(atMs + clearingDays * msPerDay, 16), finish)
+      if (gifts < giftCount) return
+      const small = { bottleLotId: taster(), bottleSizeMl: 200, count: 1, name: 'Taster' }
+      const filledAt = instant(atMs + msPerHour)
+      await hand.record({ kind: 'bottle', at: filledAt, batchId, fromJarId: jarId, ...small })
+      diary.at(atHour(atMs + clearingDays * msPerDay, 16), finish)
     },
   }
 }

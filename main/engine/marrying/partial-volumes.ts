@@ -6,7 +6,7 @@
  * by differences of solutionVolumeMl, then scaled so that the sum holds to the last digit.
  * In: grams, not all 0. Out: mL/g at 20 °C of ethanol, water, sugar, acid and other solubles.
  * Leaves out: pulp.
- * @example partialVolumes({ ethanolG: 316, waterG: 560, sugarG: 200 }).ethanolG // 1.193
+ * @example partialVolumes({ ethanolG: 316, waterG: 560, sugarG: 200 }).ethanolG // 1.198
  */
 import { profileAtTwenty } from '../alcoholometry/density-of-spirit.ts'
 import {
