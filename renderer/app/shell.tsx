@@ -13,7 +13,7 @@ import styles from './shell.module.css'
 const screens = [
   { path: '/today', name: 'today' },
   { path: '/batches', name: 'batches' },
-  { path: '/draft', name: 'draft', isLater: true },
+  { path: '/draft', name: 'draft' },
   { path: '/marry', name: 'marry' },
   { path: '/shelf', name: 'shelf' },
   { path: '/season', name: 'season', isLater: true },

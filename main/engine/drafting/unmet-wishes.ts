@@ -74,8 +74,8 @@ export function withinPhysics(wishes: DraftWishes, spec: DraftSpec): DraftWishes
   }
 }
 
-/** The last of the sugar dissolves ever more slowly: a draft aims a hair below. */
-const nearSaturation = 0.999
+/** The last of the sugar dissolves ever more slowly: a draft aims a little below. */
+const nearSaturation = 0.98
 
 function nearestOf(wish: WishName, spec: DraftSpec, finished: Liquid | undefined): number {
   if (!finished) return 0

@@ -2,8 +2,8 @@
 import { useState } from 'react'
 import { useWords } from '../../app/words/use-words.ts'
 import type { Dimension } from '../../parts/quantity/units.ts'
-import { QuantityField } from '../../parts/quantity/quantity-field.tsx'
 import { useQuantities } from '../../parts/quantity/use-quantities.ts'
+import { SteadyQuantityField } from './steady-quantity-field.tsx'
 import styles from './amount-field.module.css'
 
 export interface AmountFieldProps {
@@ -27,28 +27,24 @@ export function AmountField(props: AmountFieldProps) {
   const [reach, setReach] = useState(max)
   const furthest = Math.max(max, reach)
   if (value > furthest) setReach(niceCeiling(1.25 * value))
-  const shown = roundedForKitchen(value)
   return (
     <div className={styles.amount}>
       <div className={styles.written}>
-        <QuantityField
+        <SteadyQuantityField
           label={label}
           dimension={dimension}
           unit={unit}
-          value={shown}
+          value={value}
           range={{ min, max: mostOf(dimension) }}
-          onChange={(next) => {
-            if (next !== undefined) onChange(next)
-          }}
+          onChange={onChange}
           description={description}
-          isRequired
         />
         {pin && (
           <button
             type="button"
             className={styles.pin}
             aria-pressed={pin.isHeld}
-            aria-label={t('draft.pin.holdOne', { name: label })}
+            aria-label={t(pin.isHeld ? 'draft.pin.heldOne' : 'draft.pin.holdOne', { name: label })}
             onClick={() => pin.onHold(!pin.isHeld)}
           >
             {pin.isHeld ? t('draft.pin.held') : t('draft.pin.hold')}
@@ -68,12 +64,6 @@ export function AmountField(props: AmountFieldProps) {
       />
     </div>
   )
-}
-
-/** No kitchen scale shows more. */
-function roundedForKitchen(value: number): number {
-  const digits = value >= 100 ? 0 : value >= 10 ? 1 : 2
-  return Number(value.toFixed(digits))
 }
 
 const mostOf = (dimension: Dimension): number => {

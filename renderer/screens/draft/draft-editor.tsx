@@ -1,5 +1,5 @@
 /** The answer, the chain, and every number that leads to it; nothing touches the ledger. */
-import { useCallback, useDeferredValue, useState } from 'react'
+import { useCallback, useDeferredValue, useMemo, useState } from 'react'
 import { useWords } from '../../app/words/use-words.ts'
 import type { Draft, DraftOutcome, DraftWishes, UnmetWish } from '../../../shared/schemas/drafts.ts'
 import { newId } from '../../app/new-id.ts'
@@ -10,7 +10,7 @@ import { Segments } from '../../parts/fields/segments.tsx'
 import { TextInput } from '../../parts/fields/text-input.tsx'
 import { Page, Section } from '../../parts/page/page.tsx'
 import { Chain } from './chain.tsx'
-import { draftOf, stateOf, type DraftState } from './draft-state.ts'
+import { draftOf, followed, stateOf, type DraftState } from './draft-state.ts'
 import { NumbersForm } from './numbers-form.tsx'
 import { OutcomeLine } from './outcome-line.tsx'
 import { PaperButton } from './paper-button.tsx'
@@ -39,7 +39,8 @@ export function DraftEditor({ kept }: { kept: Draft }) {
   const solved = useLatest('drafts.solve', { spec: own, pins: [...pins], wishes }, wants)
   const reckoned = useLatest('drafts.reckon', { spec: own }, !wants)
   const query = wants ? solved : reckoned
-  const spec = wants && solved.data ? solved.data.spec : own
+  const found = wants ? solved.data?.spec : undefined
+  const spec = useMemo(() => followed(own, found, pins), [own, found, pins])
   const outcome = wants ? solved.data?.outcome : reckoned.data
   const colour = useDraftColour(spec.fruits[0]?.fruitId)
 
@@ -48,7 +49,8 @@ export function DraftEditor({ kept }: { kept: Draft }) {
     [],
   )
   // The answer is drawn first; the many fields of the form follow when there is time.
-  const shown = useDeferredValue(spec)
+  const foundLater = useDeferredValue(found)
+  const shown = useMemo(() => followed(own, foundLater, pins), [own, foundLater, pins])
   const told = useDeferredValue(outcome)
   const isNameMissing = state.name.trim() === ''
   const present = draftOf(kept.id, { ...state, spec })

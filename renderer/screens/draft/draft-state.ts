@@ -51,3 +51,37 @@ export const setByHand = (
 
 export const withPin = (pins: readonly DraftPin[], pin: DraftPin, isHeld: boolean): DraftPin[] =>
   isHeld ? [...pins.filter((one) => one !== pin), pin] : pins.filter((one) => one !== pin)
+
+/**
+ * The maker's own numbers with what a solve found for those that nobody holds. What is being typed
+ * is never overwritten by an answer to what stood there before.
+ */
+export function followed(
+  own: DraftSpec,
+  solved: DraftSpec | undefined,
+  pins: readonly DraftPin[],
+): DraftSpec {
+  if (!solved) return own
+  const found = <Value>(pin: DraftPin, mine: Value, theirs: Value | undefined): Value =>
+    pins.includes(pin) ? mine : (theirs ?? mine)
+  return {
+    ...own,
+    fruits: own.fruits.map((fruit, at) => ({
+      ...fruit,
+      massG: found('fruit', fruit.massG, solved.fruits[at]?.massG),
+    })),
+    spirits: own.spirits.map((spirit, at) => ({
+      ...spirit,
+      volumeMl: found('spirit', spirit.volumeMl, solved.spirits[at]?.volumeMl),
+    })),
+    steepWaterMl: found('steepWater', own.steepWaterMl, solved.steepWaterMl),
+    layeringSugarG: found('layeringSugar', own.layeringSugarG, solved.layeringSugarG),
+    sugarDraws: own.sugarDraws.map((draw, at) => ({
+      ...draw,
+      sugarG: found('drawSugar', draw.sugarG, solved.sugarDraws[at]?.sugarG),
+    })),
+    finishWaterMl: found('finishWater', own.finishWaterMl, solved.finishWaterMl),
+    finishSugarG: found('finishSugar', own.finishSugarG, solved.finishSugarG),
+    finishSpiritMl: found('finishSpirit', own.finishSpiritMl, solved.finishSpiritMl),
+  }
+}

@@ -7,13 +7,13 @@ import { Button } from '../../parts/button/button.tsx'
 import { ChoiceField } from '../../parts/fields/choice-field.tsx'
 import { Toggles } from '../../parts/fields/toggles.tsx'
 import { NumberField } from '../../parts/quantity/number-field.tsx'
-import { QuantityField } from '../../parts/quantity/quantity-field.tsx'
 import { DateTimeField } from '../../parts/time/date-time-field.tsx'
 import { AmountField, niceCeiling } from './amount-field.tsx'
 import { setByHand, withPin, type Change, type Way } from './draft-state.ts'
 import { FruitRows } from './fruit-rows.tsx'
 import { PriceFields } from './price-fields.tsx'
 import { SpiritRows } from './spirit-rows.tsx'
+import { SteadyQuantityField } from './steady-quantity-field.tsx'
 import type { Turning } from './turning.ts'
 import { useDraftWords } from './use-draft-words.ts'
 import styles from './numbers-form.module.css'
@@ -74,13 +74,12 @@ export const NumbersForm = memo(function NumbersForm(props: NumbersFormProps) {
         <Finish {...turning} />
       </Group>
       <Group title={t('draft.form.bottles')}>
-        <QuantityField
+        <SteadyQuantityField
           label={t('draft.form.bottleSize')}
           dimension="volume"
           value={spec.bottleSizeMl}
           range={{ min: 10, max: 20_000 }}
-          onChange={(bottleSizeMl) => bottleSizeMl !== undefined && turning.set({ bottleSizeMl })}
-          isRequired
+          onChange={(bottleSizeMl) => turning.set({ bottleSizeMl })}
         />
         <DateTimeField
           label={t('draft.form.startAt')}
@@ -115,13 +114,12 @@ function Keeping({ spec, set, usual }: Turning) {
           steepWeeks !== undefined && steepWeeks >= 0.1 && steepWeeks <= 260 && set({ steepWeeks })
         }
       />
-      <QuantityField
+      <SteadyQuantityField
         label={t('draft.form.temperature')}
         dimension="temperature"
         value={spec.temperatureC}
         range={{ min: 0, max: 40 }}
-        onChange={(temperatureC) => temperatureC !== undefined && set({ temperatureC })}
-        isRequired
+        onChange={(temperatureC) => set({ temperatureC })}
       />
       <ChoiceField
         label={t('draft.form.turned')}

@@ -5,9 +5,9 @@ import type { PantryLot } from '../../../shared/schemas/cellar.ts'
 import { useRead } from '../../app/queries.ts'
 import { ChoiceField } from '../../parts/fields/choice-field.tsx'
 import { useGoodsName } from '../../parts/names/use-names.ts'
-import { QuantityField } from '../../parts/quantity/quantity-field.tsx'
 import { useQuantities } from '../../parts/quantity/use-quantities.ts'
 import { AmountField, niceCeiling } from './amount-field.tsx'
+import { SteadyQuantityField } from './steady-quantity-field.tsx'
 import type { Turning } from './turning.ts'
 import styles from './numbers-form.module.css'
 
@@ -41,15 +41,12 @@ export function SpiritRows({ spec, turn, set, pin, usual }: Turning) {
               }))}
             />
           )}
-          <QuantityField
+          <SteadyQuantityField
             label={t('draft.form.strength')}
             dimension="strength"
             value={spirit.strengthPctVol}
             range={{ min: 5, max: 97.2 }}
-            onChange={(strengthPctVol) =>
-              strengthPctVol !== undefined && set({ spirits: changed(at, { strengthPctVol }) })
-            }
-            isRequired
+            onChange={(strengthPctVol) => set({ spirits: changed(at, { strengthPctVol }) })}
           />
           <AmountField
             label={t('draft.amount.spirit')}

@@ -13,8 +13,12 @@ export interface WarningListProps {
 export const WarningList = memo(function WarningList({ outcome, unmet }: WarningListProps) {
   const t = useWords()
   const words = useDraftWords()
-  if (unmet.length === 0 && outcome.warnings.length === 0) return null
-  const lines = [...new Set(outcome.warnings.map((warning) => words.warning(warning, outcome)))]
+  // The others stand at their stage; what spills or cannot be done is said at once.
+  const urgent = outcome.warnings.filter(
+    ({ code, stage }) => code === 'overBrim' || stage === undefined,
+  )
+  if (unmet.length === 0 && urgent.length === 0) return null
+  const lines = [...new Set(urgent.map((warning) => words.warning(warning, outcome)))]
   return (
     <div className={styles.list} aria-live="polite">
       {unmet.length > 0 && (

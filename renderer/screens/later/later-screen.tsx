@@ -4,7 +4,7 @@ import { ButtonLink } from '../../parts/button/button.tsx'
 import { Page } from '../../parts/page/page.tsx'
 import styles from './later-screen.module.css'
 
-export type LaterName = 'draft' | 'season'
+export type LaterName = 'season'
 
 export function LaterScreen({ name }: { name: LaterName }) {
   const t = useWords()

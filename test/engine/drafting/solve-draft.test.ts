@@ -49,7 +49,7 @@ describe('solveDraft', () => {
     expect(sugar).toMatchObject({ reason: 'sweeterThanSaturation', wanted: 1100 })
     expect(sugar?.limit).toBeGreaterThan(600)
     expect(sugar?.limit).toBeLessThan(750)
-    expect(sugar?.nearest).toBeGreaterThan((sugar?.limit ?? 0) - 10)
+    expect(sugar?.nearest).toBeGreaterThan((sugar?.limit ?? 0) * 0.97)
     expect(outcome.bottles).toBe(10)
   })
 

@@ -24,7 +24,7 @@ describe('Shell', () => {
     expect(links[0]?.getAttribute('aria-current')).toBe('page')
   })
 
-  it.each(['draft', 'season'])(
+  it.each(['season'])(
     'says of %s that it is not made yet, without a control that does nothing',
     async (name) => {
       showApp(`/${name}`)

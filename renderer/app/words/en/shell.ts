@@ -33,11 +33,6 @@ export const shell = {
   },
   later: {
     lead: 'This screen is not made yet.',
-    draft: {
-      what: 'Here you will say what you want, or what you have, and see a whole batch predicted on paper before any fruit is bought.',
-      meanwhile:
-        'Meanwhile, open a batch and log its first moves: each form shows the jar as it will be, before anything is written.',
-    },
     season: {
       what: 'Here you will plan next year: which fruit in which week, how much spirit and sugar, and which jars are free.',
       meanwhile:
