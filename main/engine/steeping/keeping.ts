@@ -1,13 +1,16 @@
 /** How a jar stands while it steeps: how warm, how often it is turned, and what that does. */
 import type { Turned } from '../../../shared/schemas/moves.ts'
+import { usualTemperatureC, usualTurned } from '../../../shared/usual-keeping.ts'
 
 export interface Keeping {
   readonly temperatureC: number
   readonly turned: Turned
 }
 
-/** Where nobody said otherwise: room temperature, turned about once a week. */
-export const usualKeeping: Keeping = Object.freeze({ temperatureC: 20, turned: 'weekly' })
+export const usualKeeping: Keeping = Object.freeze({
+  temperatureC: usualTemperatureC,
+  turned: usualTurned,
+})
 
 /**
  * Days lost after something was poured in, until mixing brings it to the fruit. Syrup is heavier

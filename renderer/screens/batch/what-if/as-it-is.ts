@@ -1,8 +1,6 @@
 /** How the batch is handled as it is: what a question about it departs from. */
 import type { LedgerStep } from '../../../../shared/schemas/cellar.ts'
-
-/** What the forecast reckons with where nobody said otherwise. */
-const usualC = 20
+import { usualTemperatureC } from '../../../../shared/usual-keeping.ts'
 
 /** As its moves last said. */
 export function keptTemperatureC(steps: readonly LedgerStep[]): number {
@@ -10,7 +8,7 @@ export function keptTemperatureC(steps: readonly LedgerStep[]): number {
     .flatMap(({ recorded: { move } }) => (move.kind === 'keep' ? [move] : []))
     .filter(({ temperatureC }) => temperatureC !== undefined)
     .sort((a, b) => a.at.localeCompare(b.at))
-  return said.at(-1)?.temperatureC ?? usualC
+  return said.at(-1)?.temperatureC ?? usualTemperatureC
 }
 
 /** When liquid was first drawn off the fruit; undefined while it all stands on it. */
