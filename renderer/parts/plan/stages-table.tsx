@@ -46,7 +46,12 @@ export function StagesTable({ stages, caption, plannedName, expectedName }: Stag
   })
   const columns: Column<Row>[] = [
     { key: 'stage', header: t('draft.compare.stage'), cell: ({ name }) => name },
-    { key: 'whose', header: t('draft.compare.whose'), isRowHeader: true, cell: ({ whose }) => whose },
+    {
+      key: 'whose',
+      header: t('draft.compare.whose'),
+      isRowHeader: true,
+      cell: ({ whose }) => whose,
+    },
     {
       key: 'day',
       header: t('draft.compare.day'),

@@ -1,5 +1,6 @@
 /** How the batch stands against the plan it was started with; nothing where there is none. */
 import { useWords } from '../../app/words/use-words.ts'
+import type { Move } from '../../../shared/schemas/moves.ts'
 import { useRead } from '../../app/queries.ts'
 import { Section } from '../../parts/page/page.tsx'
 import { StagesTable } from '../../parts/plan/stages-table.tsx'
@@ -13,11 +14,20 @@ export function PlanSection({ batchId }: { batchId: string }) {
   const { data } = useRead('plans.follow', { batchId })
   if (!data) return null
   const { next, planned, expected, stages } = data
+  const amounts = (move: Move): string[] => {
+    if (move.kind === 'bottle') return [t('parts.bottles', { count: move.count })]
+    if ('massG' in move && move.massG !== undefined) return [q.text(move.massG, 'mass')]
+    if ('volumeMl' in move && move.volumeMl !== undefined) return [q.text(move.volumeMl, 'volume')]
+    return []
+  }
   return (
     <Section title={t('draft.plan.title')}>
       <p>
         {next
-          ? t('draft.plan.next', { deed: t(`codes.move.${next.kind}`), day: times.day(next.at) })
+          ? t('draft.plan.next', {
+              deed: [t(`codes.move.${next.kind}`), ...amounts(next)].join(', '),
+              day: times.day(next.at),
+            })
           : t('draft.plan.done')}
         {planned &&
           expected &&
