@@ -5,7 +5,7 @@ import type { ChainStage, DraftWarning, PlannedVessel } from '../../../shared/sc
 import { jarCautions } from '../cautions/jar-cautions.ts'
 import { settledJar, type JarState } from '../ledger/cellar-state.ts'
 import { describeJar } from '../ledger/jar-liquid.ts'
-import type { DraftFacts } from './planned-moves.ts'
+import type { DraftFacts } from './buying.ts'
 import type { DraftRun } from './run-draft.ts'
 
 export interface Judging {

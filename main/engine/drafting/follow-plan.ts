@@ -18,7 +18,8 @@ import { jarAt, type CellarState } from '../ledger/cellar-state.ts'
 import { fold, type Step } from '../ledger/fold.ts'
 import { chainStages } from './chain-stages.ts'
 import { asThingsStand, matchedPlan, movesToCome } from './match-plan.ts'
-import { fullBottles, type DraftFacts } from './planned-moves.ts'
+import type { DraftFacts } from './buying.ts'
+import { fullBottles } from './planned-moves.ts'
 import { asRecorded } from './run-draft.ts'
 
 export interface Following {

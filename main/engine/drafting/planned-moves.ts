@@ -9,22 +9,27 @@
  * Leaves out: anything a maker does without moving matter, such as tasting.
  */
 import { massOf } from '../../../shared/matter.ts'
-import type { DraftSpec, DraftSpirit } from '../../../shared/schemas/drafts.ts'
-import type { Fruit } from '../../../shared/schemas/fruits.ts'
-import type { Goods } from '../../../shared/schemas/goods.ts'
+import type { DraftSpec } from '../../../shared/schemas/drafts.ts'
 import type { Move } from '../../../shared/schemas/moves.ts'
 import { msPerDay } from '../../../shared/spans-of-time.ts'
-import { sweetenerComposition } from '../fruit/fruit-library.ts'
 import { jarAt, type CellarState, type JarState } from '../ledger/cellar-state.ts'
 import { freeVolumeMl } from '../ledger/jar-liquid.ts'
-import { slackG, slackMl } from '../ledger/refusal.ts'
+import { slackMl } from '../ledger/refusal.ts'
+import {
+  buying,
+  buyingForFinish,
+  finishSpiritLotId,
+  finishSugarLotId,
+  fruitLotId,
+  instant,
+  leastAmount,
+  spiritLotId,
+  sugarLotId,
+  type DraftFacts,
+} from './buying.ts'
 import { jarsOf, type DraftJar, type DraftJars } from './draft-vessels.ts'
 
 export const draftBatchId = 'draft'
-
-export interface DraftFacts {
-  readonly fruitOf: (fruitId: string) => Fruit
-}
 
 export interface PlannedMoves {
   /** Up to the extracts; they depend on the fruit and what is drawn from it. */
@@ -36,21 +41,6 @@ export interface PlannedMoves {
   readonly lastJar: DraftJar
   readonly bottlingAtMs: number
 }
-
-/** Less than this is nothing: the moves take no zero amounts. */
-const leastAmount = 1e-6
-
-/**
- * The ledger rounds to half a gram what nearly empties a lot; a lot of a few grams is bought with
- * some to spare, so that a draft changes smoothly as its numbers do.
- */
-const lotFor = (amount: number): number => (amount < 2 * slackG ? 4 * slackG : amount)
-
-const sugarLotId = 'draft-sugar'
-const fruitLotId = (index: number) => `draft-fruit-${index + 1}`
-const finishSugarLotId = 'draft-finish-sugar'
-const finishSpiritLotId = 'draft-finish-spirit'
-const spiritLotId = (index: number) => `draft-spirit-${index + 1}`
 
 /** From the last filter, or the settling, to the bottles. */
 const bottlingAfterDays = 1
@@ -78,55 +68,6 @@ export function plannedMoves(spec: DraftSpec, facts: DraftFacts, steepCount = 1)
     bottlingAtMs: finished.endMs + bottlingAfterDays * msPerDay,
   }
 }
-
-const instant = (atMs: number): string => new Date(Math.round(atMs)).toISOString()
-
-function buying(spec: DraftSpec, { fruitOf }: DraftFacts, atMs: number): Move[] {
-  const at = instant(atMs)
-  const fruits = spec.fruits.map(({ fruitId, massG, priceMinorPerKg }, index): Move => {
-    const { composition } = fruitOf(fruitId)
-    const goods: Goods = { kind: 'fruit', fruitId, composition }
-    const price = priced(priceMinorPerKg, massG / 1000)
-    return { kind: 'buy', at, lotId: fruitLotId(index), goods, massG, ...price }
-  })
-  const spirits = spec.spirits.map((spirit, index) =>
-    buySpirit(spirit, spiritLotId(index), spirit.volumeMl, at),
-  )
-  const sugarG = spec.sugarDraws.reduce((sum, draw) => sum + draw.sugarG, spec.layeringSugarG)
-  return [...fruits, ...spirits, ...buySweetener(spec, sugarLotId, sugarG, at)]
-}
-
-/** Lots of their own, so that what leads to the extracts does not depend on the finish. */
-function buyingForFinish(spec: DraftSpec, atMs: number): Move[] {
-  const at = instant(atMs)
-  const [spirit] = spec.spirits
-  const { finishSpiritMl, finishSugarG } = spec
-  return [
-    ...(spirit && finishSpiritMl > leastAmount
-      ? [buySpirit(spirit, finishSpiritLotId, finishSpiritMl, at)]
-      : []),
-    ...buySweetener(spec, finishSugarLotId, finishSugarG, at),
-  ]
-}
-
-function buySpirit(spirit: DraftSpirit, lotId: string, volumeMl: number, at: string): Move {
-  const { strengthPctVol, priceMinorPerL } = spirit
-  const goods: Goods = { kind: 'spirit', strengthPctVol }
-  const price = priced(priceMinorPerL, volumeMl / 1000)
-  return { kind: 'buy', at, lotId, goods, volumeMl: lotFor(volumeMl), ...price }
-}
-
-function buySweetener(spec: DraftSpec, lotId: string, massG: number, at: string): Move[] {
-  if (massG < leastAmount) return []
-  const { sweetenerId, sweetenerPriceMinorPerKg } = spec
-  const composition = sweetenerComposition(sweetenerId)
-  const goods: Goods = { kind: 'sweetener', sweetenerId, composition }
-  const price = priced(sweetenerPriceMinorPerKg, massG / 1000)
-  return [{ kind: 'buy', at, lotId, goods, massG: lotFor(massG), ...price }]
-}
-
-const priced = (minorPerUnit: number | undefined, amount: number) =>
-  minorPerUnit === undefined ? {} : { priceMinor: Math.round(minorPerUnit * amount) }
 
 function charging(spec: DraftSpec, jars: DraftJars, atMs: number): Move[] {
   const at = instant(atMs)

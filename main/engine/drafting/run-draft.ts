@@ -7,7 +7,8 @@ import { fold, type Folded } from '../ledger/fold.ts'
 import { describeJar } from '../ledger/jar-liquid.ts'
 import { largestUsualMl } from './draft-vessels.ts'
 import { safeFillFraction } from '../../../shared/safe-fill.ts'
-import { bottlingMove, plannedMoves, type DraftFacts, type PlannedMoves } from './planned-moves.ts'
+import type { DraftFacts } from './buying.ts'
+import { bottlingMove, plannedMoves, type PlannedMoves } from './planned-moves.ts'
 
 /** Moves as the book would have recorded them, in the order given. */
 export const asRecorded = (moves: readonly Move[], firstSeq = 1): RecordedMove[] =>

@@ -8,7 +8,7 @@
 import { safeFillFraction } from '../../../shared/safe-fill.ts'
 import type { DraftSpec, RecipeScale } from '../../../shared/schemas/drafts.ts'
 import { outcomeOf } from './outcome.ts'
-import type { DraftFacts } from './planned-moves.ts'
+import type { DraftFacts } from './buying.ts'
 import { wishedVolumeMl } from './unmet-wishes.ts'
 
 export function scaledDraft(spec: DraftSpec, scale: RecipeScale, facts: DraftFacts): DraftSpec {
