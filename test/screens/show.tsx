@@ -1,5 +1,5 @@
 /** Shows the whole window, or one part, over a fake bridge, at a path. */
-import { cleanup, render } from '@testing-library/react'
+import { cleanup, configure, render } from '@testing-library/react'
 import userEvent from '@testing-library/user-event'
 import type { ReactNode } from 'react'
 import { I18nextProvider } from 'react-i18next'
@@ -13,6 +13,9 @@ import { cellar } from './cellar-fixture.ts'
 import { fakeBridge, type Answers } from './fake-bridge.ts'
 
 afterEach(cleanup)
+
+// A screen is fetched when it is first opened: on a busy machine that takes its time.
+configure({ asyncUtilTimeout: 10_000 })
 
 export function showApp(path: string, answers: Answers = {}) {
   window.location.hash = path
