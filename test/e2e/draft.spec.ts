@@ -38,5 +38,10 @@ test('a draft is turned, printed and started, and its plan is followed', async (
   const plan = page.getByRole('region', { name: 'The plan' })
   await expect(plan).toContainText('Next by the plan: Charge fruit')
   await expect(plan.getByRole('row', { name: /Bottled Planned/ })).toContainText(/31\.8\s% vol/)
+
+  // The form comes filled in as planned; what was really weighed replaces it.
+  await plan.getByRole('button', { name: 'Log it as planned' }).click()
+  const amount = page.getByRole('textbox', { name: 'How much', exact: true })
+  await expect(amount).not.toHaveValue('')
   await ratafia.stop()
 })

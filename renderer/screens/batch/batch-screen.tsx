@@ -101,7 +101,7 @@ function Shown({ page }: { page: BatchPage }) {
         focusRef={log.focusRef}
       />
       <FailureNote error={log.undoError} />
-      <PlanSection batchId={batch.id} />
+      <PlanSection batchId={batch.id} onOpen={log.openForm} />
       {page.steps.length === 0 ? (
         <Section title={t('batch.ledger.title')}>
           <Empty

@@ -1,17 +1,26 @@
 /** How the batch stands against the plan it was started with; nothing where there is none. */
 import { useWords } from '../../app/words/use-words.ts'
-import type { Move } from '../../../shared/schemas/moves.ts'
+import type { Move, MoveKind } from '../../../shared/schemas/moves.ts'
 import { useRead } from '../../app/queries.ts'
+import { Button } from '../../parts/button/button.tsx'
 import { Section } from '../../parts/page/page.tsx'
 import { StagesTable } from '../../parts/plan/stages-table.tsx'
 import { useQuantities } from '../../parts/quantity/use-quantities.ts'
 import { useTimes } from '../../parts/time/use-times.ts'
+import type { Prefill } from './log/log-panel.tsx'
+import { asPlanned } from './log/planned-prefill.ts'
 
-export function PlanSection({ batchId }: { batchId: string }) {
+interface PlanSectionProps {
+  batchId: string
+  onOpen: (kind: MoveKind, prefill?: Prefill) => void
+}
+
+export function PlanSection({ batchId, onOpen }: PlanSectionProps) {
   const t = useWords()
   const q = useQuantities()
   const times = useTimes()
   const { data } = useRead('plans.follow', { batchId })
+  const { data: jars = [] } = useRead('jars.list', {})
   if (!data) return null
   const { next, planned, expected, stages } = data
   const amounts = (move: Move): string[] => {
@@ -20,6 +29,7 @@ export function PlanSection({ batchId }: { batchId: string }) {
     if ('volumeMl' in move && move.volumeMl !== undefined) return [q.text(move.volumeMl, 'volume')]
     return []
   }
+  const isJar = (jarId: string) => jars.some(({ jar }) => jar.id === jarId)
   return (
     <Section title={t('draft.plan.title')}>
       <p>
@@ -38,6 +48,11 @@ export function PlanSection({ batchId }: { batchId: string }) {
             plannedSugar: q.text(planned.sugarGPerL, 'sugar'),
           })}`}
       </p>
+      {next && (
+        <Button onPress={() => onOpen(next.kind, (draft) => asPlanned(draft, next, isJar))}>
+          {t('draft.plan.log')}
+        </Button>
+      )}
       <StagesTable
         stages={stages}
         caption={t('draft.plan.caption')}

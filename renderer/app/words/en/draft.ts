@@ -283,6 +283,7 @@ export const draft = {
     title: 'The plan',
     next: 'Next by the plan: {{deed}}, {{day}}.',
     done: 'All that was planned is done.',
+    log: 'Log it as planned',
     expected:
       'As things stand it comes to {{strength}} and {{sugar}}; planned were {{plannedStrength}} and {{plannedSugar}}.',
     caption: 'Plan and batch, stage by stage',
