@@ -68,8 +68,9 @@ function work(session: Session, batchId: string, steps: readonly Step[]): BatchS
   const { cellar } = session.ledger.folded
   const charge = chargeOf(steps)
   if (!charge) return { steps, ensemble: { middle: steps, outer: [] }, ...noFit }
-  const facts = charge.tissue ?? fruitTissue(session.fruits.fruitOf(fruitIdOf(charge, cellar)))
-  const spread = spreadOf(facts, charge.cut)
+  const fruit = session.fruits.fruitOf(fruitIdOf(charge, cellar))
+  const facts = charge.tissue ?? fruitTissue(fruit)
+  const spread = spreadOf(facts, charge.cut, fruit.drainedRangeLPerKg)
   const told = replayOf(steps, cellar, batchId, session.fruits.fruitOf)
   const readings = readingsThatCount(steps)
   const { drainedLPerKg } = measuredHold(steps, batchId)

@@ -3,7 +3,7 @@
  * reading each is 0 ± 1. Pace and hold-up are told as logarithms, for both are factors.
  */
 import type { Banded } from '../../../shared/schemas/steeping.ts'
-import type { FruitTissue } from '../../../shared/schemas/fruits.ts'
+import type { FruitTissue, Range } from '../../../shared/schemas/fruits.ts'
 import type { Cut } from '../../../shared/schemas/moves.ts'
 import { halfTimeRowOf } from '../fruit/half-times.ts'
 import type { Tuning } from '../ledger/moves/context.ts'
@@ -21,7 +21,7 @@ export interface Spread {
 export type Unknowns = readonly [pace: number, hold: number, juice: number]
 export const noNews: Unknowns = [0, 0, 0]
 
-/** Litres retained differ by a quarter either way; craft reference, uncertainty. */
+/** Where no range is known litres retained differ by a quarter either way; craft reference. */
 const holdWithin = 1.25
 
 /**
@@ -31,12 +31,18 @@ const holdWithin = 1.25
  */
 const juiceSpread = 0.05
 
-/** The library's spread for a fruit: its class's range of half-times is read as a 90 % band. */
-export function spreadOf(facts: FruitTissue, cut: Cut): Spread {
+/**
+ * The library's spread for a fruit: the ranges of its class's half-times and of what it holds when
+ * drained (L/kg) are read as 90 % bands.
+ */
+export function spreadOf(facts: FruitTissue, cut: Cut, drained?: Range): Spread {
   const { low, high } = halfTimeRowOf(facts.kineticClass, cut).ethanol
   return {
     lnPace: Math.log(high / low) / (2 * sigmasOf90Pct),
-    lnHold: Math.log(holdWithin) / sigmasOf90Pct,
+    lnHold:
+      drained && drained.low > 0
+        ? Math.log(drained.high / drained.low) / (2 * sigmasOf90Pct)
+        : Math.log(holdWithin) / sigmasOf90Pct,
     juice: juiceSpread,
   }
 }

@@ -52,6 +52,17 @@ function readingsOf(truth: readonly [number, number, number], sigmaPctVol: numbe
 const deviations = (covariance: readonly (readonly number[])[]) =>
   [0, 1, 2].map((i) => Math.sqrt(covariance[i]?.[i] ?? 0)) as unknown as [number, number, number]
 
+describe('spreadOf', () => {
+  it('reads the library’s ranges as 90 % bands', () => {
+    const { drainedRangeLPerKg } = fruitOf('sour_cherry')
+    const known = spreadOf(fruitTissue(fruitOf('sour_cherry')), 'whole', drainedRangeLPerKg)
+    const { hold, pace } = bandsOf(known, noNews, [1, 1, 1])
+    // Sour cherry: 0.65 (0.5 to 0.8) L/kg drained; half-time of ethanol 2 (0.7 to 6) days.
+    expect(hold.high / hold.low).toBeCloseTo(0.8 / 0.5, 9)
+    expect(pace.high / pace.low).toBeCloseTo(6 / 0.7, 9)
+  })
+})
+
 describe('fitSteeping', () => {
   it('knows only the library before any reading', () => {
     const fit = fitSteeping({ replay: told, spread, readings: [] })
