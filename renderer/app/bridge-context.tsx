@@ -2,6 +2,7 @@
 import { createContext, use, useEffect, useState, type ReactNode } from 'react'
 import { QueryClient, QueryClientProvider } from '@tanstack/react-query'
 import type { Bridge } from '../../shared/channels.ts'
+import { readAgain } from './read-again.ts'
 
 const BridgeContext = createContext<Bridge | null>(null)
 
@@ -13,10 +14,7 @@ export function useBridge(): Bridge {
 
 export function BridgeProvider({ bridge, children }: { bridge: Bridge; children: ReactNode }) {
   const [queryClient] = useState(newQueryClient)
-  useEffect(
-    () => bridge.onChange(() => void queryClient.invalidateQueries()),
-    [bridge, queryClient],
-  )
+  useEffect(() => bridge.onChange(() => readAgain(queryClient)), [bridge, queryClient])
   return (
     <BridgeContext value={bridge}>
       <QueryClientProvider client={queryClient}>{children}</QueryClientProvider>

@@ -10,6 +10,7 @@ import {
 import type { Answer, Channel, Request } from '../../shared/channels.ts'
 import { useBridge } from './bridge-context.tsx'
 import { call, type CallError } from './calls.ts'
+import { readAgain } from './read-again.ts'
 
 export interface ReadOptions {
   /** False holds the question back, for a form that is not yet complete. */
@@ -45,6 +46,6 @@ export function useWrite<C extends Channel>(
   return useMutation<Answer<C>, CallError, Request<C>>({
     mutationKey: [channel],
     mutationFn: (request) => call(bridge, channel, request),
-    onSuccess: () => void queryClient.invalidateQueries(),
+    onSuccess: () => readAgain(queryClient),
   })
 }

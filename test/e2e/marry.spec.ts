@@ -58,8 +58,7 @@ test('marries two jars to a strength and sweetness, records it, and mends what i
   ratafia,
   page,
 }) => {
-  await page.waitForURL(/#\/(today|marry)/)
-  await page.goto(`${ratafia.origin}/#/marry`)
+  await page.getByRole('link', { name: 'Marry', exact: true }).click()
   for (const name of [/Top shelf/, /Window sill/, /^Sugar/])
     await page.getByRole('checkbox', { name }).check()
   await page.getByText('Whole bottles', { exact: true }).click()
