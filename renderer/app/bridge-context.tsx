@@ -14,7 +14,7 @@ export function useBridge(): Bridge {
 
 export function BridgeProvider({ bridge, children }: { bridge: Bridge; children: ReactNode }) {
   const [queryClient] = useState(newQueryClient)
-  useEffect(() => bridge.onChange(() => readAgain(queryClient)), [bridge, queryClient])
+  useEffect(() => bridge.onChange(() => void readAgain(queryClient)), [bridge, queryClient])
   return (
     <BridgeContext value={bridge}>
       <QueryClientProvider client={queryClient}>{children}</QueryClientProvider>

@@ -46,6 +46,6 @@ export function useWrite<C extends Channel>(
   return useMutation<Answer<C>, CallError, Request<C>>({
     mutationKey: [channel],
     mutationFn: (request) => call(bridge, channel, request),
-    onSuccess: () => readAgain(queryClient),
+    onSuccess: () => void readAgain(queryClient),
   })
 }

@@ -1,10 +1,10 @@
 /**
  * The book has changed: whatever was read of it is read again. An answer still on its way was given
- * before the change; where its screen has been left meanwhile it must not pass for fresh later.
+ * before the change and must not pass for fresh: invalidating alone lets a first answer through.
  */
 import type { QueryClient } from '@tanstack/react-query'
 
-export function readAgain(queryClient: QueryClient): void {
-  void queryClient.cancelQueries({ type: 'inactive' })
-  void queryClient.invalidateQueries()
+export async function readAgain(queryClient: QueryClient): Promise<void> {
+  await queryClient.cancelQueries()
+  await queryClient.invalidateQueries()
 }

@@ -2,27 +2,48 @@ import { QueryClient, QueryObserver } from '@tanstack/react-query'
 import { describe, expect, it } from 'vitest'
 import { readAgain } from '../../../renderer/app/read-again.ts'
 
-describe('readAgain', () => {
-  it('does not keep an answer given before the change, whose screen was left meanwhile', async () => {
-    const queryClient = new QueryClient({ defaultOptions: { queries: { staleTime: 30_000 } } })
-    const waiting: ((answer: string) => void)[] = []
-    const options = {
-      queryKey: ['jars.list', {}],
-      queryFn: () => new Promise<string>((resolve) => waiting.push(resolve)),
-    }
-    const leave = new QueryObserver(queryClient, options).subscribe(() => undefined)
-    leave()
-    readAgain(queryClient)
-    waiting[0]?.('before the change')
-    await Promise.resolve()
+/** A question whose answers are given by hand, in the order in which it was asked. */
+function question() {
+  const queryClient = new QueryClient({ defaultOptions: { queries: { staleTime: 30_000 } } })
+  const waiting: ((answer: string) => void)[] = []
+  const options = {
+    queryKey: ['jars.list', {}],
+    queryFn: () => new Promise<string>((resolve) => waiting.push(resolve)),
+  }
+  const seen: string[] = []
+  const look = () =>
+    new QueryObserver(queryClient, options).subscribe(({ data }) => {
+      if (data !== undefined && data !== seen.at(-1)) seen.push(data)
+    })
+  return { queryClient, waiting, look, seen }
+}
 
-    const seen: (string | undefined)[] = []
-    const come = new QueryObserver(queryClient, options).subscribe(({ data }) => seen.push(data))
-    await new Promise((resolve) => setTimeout(resolve))
-    expect(waiting).toHaveLength(2)
+const aMoment = () => new Promise((resolve) => setTimeout(resolve))
+
+describe('readAgain', () => {
+  it('lets no first answer through that was given before the change', async () => {
+    const { queryClient, waiting, look, seen } = question()
+    const leave = look()
+    void readAgain(queryClient)
+    waiting[0]?.('before the change')
+    await aMoment()
     waiting[1]?.('after the change')
-    await new Promise((resolve) => setTimeout(resolve))
-    come()
-    expect(seen.filter((data) => data !== undefined)).toEqual(['after the change'])
+    await aMoment()
+    leave()
+    expect(seen).toEqual(['after the change'])
+  })
+
+  it('keeps no such answer for a screen that was left meanwhile, either', async () => {
+    const { queryClient, waiting, look, seen } = question()
+    look()()
+    void readAgain(queryClient)
+    waiting[0]?.('before the change')
+    await aMoment()
+    const leave = look()
+    await aMoment()
+    waiting[1]?.('after the change')
+    await aMoment()
+    leave()
+    expect(seen).toEqual(['after the change'])
   })
 })
