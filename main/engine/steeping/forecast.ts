@@ -55,6 +55,8 @@ export interface JarForecastFound {
 const settledWithinPctVol = 0.5
 const drawnOutFraction = 0.95
 const horizonMs = 5 * 365 * msPerDay
+/** After so long every jar is at rest. */
+export const restAfterMs = 100 * horizonMs
 /** Sugar that covers a kilogram of spent fruit; craft reference, section 2.4, common practice. */
 const sugarPerFruit = 0.25
 /** More draws than this bring next to nothing; craft reference, section 6, common practice. */
@@ -102,7 +104,7 @@ function forecastJar(
   nowMs: number,
 ): JarForecastFound | undefined {
   const now = liquidBand(jar, outer, liquidAt(nowMs))
-  const restMs = nowMs + 100 * horizonMs
+  const restMs = nowMs + restAfterMs
   const resting = liquidBand(jar, outer, liquidAt(restMs))
   const week = liquidAt(nowMs + 7 * msPerDay)(jar)
   if (!now || !resting || !week) return undefined

@@ -7,13 +7,12 @@
  */
 import type { Cut, Move, RecordedMove, Turned } from '../../../shared/schemas/moves.ts'
 import type { CurveValues } from '../../../shared/schemas/steeping.ts'
-import { msPerDay } from '../../../shared/spans-of-time.ts'
 import { curveValues } from '../ledger/batch-curve.ts'
 import { restarted, settledJar, type JarState } from '../ledger/cellar-state.ts'
 import type { Step } from '../ledger/fold.ts'
 import { handled } from '../ledger/fruit-charge.ts'
 import type { Tuning } from '../ledger/moves/context.ts'
-import { extractOut, isSteeping, jarsAfter } from './forecast.ts'
+import { extractOut, isSteeping, jarsAfter, restAfterMs } from './forecast.ts'
 import { replay, type Replay } from './replay.ts'
 
 export interface Handling {
@@ -110,8 +109,6 @@ export interface OutcomeFound {
   readonly colourFraction: number
 }
 
-const restDays = 365 * 500
-
 /** What each jar of steeping fruit would give if it were drawn off then, and not before. */
 export function outcomesAt(steps: readonly Step[], batchId: string, atMs: number): OutcomeFound[] {
   return [...jarsUndrawn(steps, batchId, atMs)].flatMap(([jarId, jar]) => {
@@ -123,7 +120,7 @@ export function outcomesAt(steps: readonly Step[], batchId: string, atMs: number
       jarId,
       atMs: then.atMs,
       values,
-      extractFraction: extractOut(jar, then.atMs, then.atMs + restDays * msPerDay),
+      extractFraction: extractOut(jar, then.atMs, then.atMs + restAfterMs),
       colourFraction: then.colourFraction,
     }
   })
