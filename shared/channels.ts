@@ -41,6 +41,14 @@ import {
   MendRequest,
 } from './schemas/marrying.ts'
 import { Move, RecordedMove } from './schemas/moves.ts'
+import {
+  Lineage,
+  LineageRequest,
+  Shelf,
+  ShelfLots,
+  ShelfPage,
+  ShelfStock,
+} from './schemas/shelf.ts'
 import { BatchCurve, BatchForecast, ComparedBatch, WhatIf } from './schemas/steeping.ts'
 
 const nothing = z.strictObject({})
@@ -153,6 +161,23 @@ export const channels = {
 
   'pantry.list': channel('read', nothing, z.array(PantryLot)),
   'bottles.list': channel('read', nothing, z.array(BottleLot)),
+
+  'shelves.list': channel('read', nothing, z.array(Shelf)),
+  'shelves.add': channel('write', Shelf, Shelf),
+  'shelves.change': channel('write', Shelf, Shelf),
+  /** Bottle lots with their windows; lots that are gone only when asked for. */
+  'shelf.lots': channel('read', z.strictObject({ withGone: z.boolean() }), ShelfLots),
+  'shelf.page': channel('read', z.strictObject({ bottleLotId: Id }), ShelfPage),
+  /** Stock by kind: months gone, and months to come by the maker's own drinking. */
+  'shelf.stock': channel(
+    'read',
+    z.strictObject({
+      pastMonths: z.number().int().min(0).max(600),
+      forecastMonths: z.number().int().min(1).max(60),
+    }),
+    ShelfStock,
+  ),
+  'lineage.of': channel('read', LineageRequest, Lineage),
 
   'batches.list': channel('read', nothing, z.array(BatchSummary)),
   'batches.open': channel('write', Batch, Batch),

@@ -95,6 +95,8 @@ export const BottleLot = z.strictObject({
   bottleSizeMl: z.number(),
   filledCount: z.number().int(),
   count: z.number().int(),
+  /** Where they stand; null where they have no place. They add up to the count. */
+  places: z.array(z.strictObject({ shelfId: Id.nullable(), count: z.number().int().positive() })),
   liquid: Liquid.optional(),
 })
 export type BottleLot = z.infer<typeof BottleLot>

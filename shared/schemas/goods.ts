@@ -42,5 +42,7 @@ export const Goods = z.discriminatedUnion('kind', [
     name: Name.optional(),
     composition: Composition.optional(),
   }),
+  /** Citric acid, as powder: what a flat liqueur is sharpened with. */
+  z.strictObject({ kind: z.literal('acid'), name: Name.optional() }),
 ])
 export type Goods = z.infer<typeof Goods>

@@ -62,6 +62,15 @@ export const Sugar = z.strictObject({
   massG: MassG,
 })
 
+/** Acid stirred into the liquid of a jar, weighed as powder. */
+export const AddAcid = z.strictObject({
+  ...inBatch,
+  kind: z.literal('addAcid'),
+  jarId: Id,
+  lotId: Id,
+  massG: MassG,
+})
+
 export const PourSpirit = z.strictObject({
   ...inBatch,
   kind: z.literal('pourSpirit'),
@@ -150,6 +159,9 @@ export const Filter = z.strictObject({
   lossMl: z.number().nonnegative().max(10_000_000).optional(),
 })
 
+/** From where on the shelf: left out, from wherever the lot stands, what has no place first. */
+const fromShelf = { shelfId: Id.optional() }
+
 export const Bottle = z.strictObject({
   ...inBatch,
   kind: z.literal('bottle'),
@@ -158,19 +170,24 @@ export const Bottle = z.strictObject({
   bottleSizeMl: VolumeMl,
   count: Count,
   name: Name.optional(),
+  /** Where the bottles are laid down. */
+  shelfId: Id.optional(),
 })
 
 /** Bottles opened and poured back into a jar, as older vintages are when extracts are married. */
 export const Unbottle = z.strictObject({
   ...inBatch,
+  ...fromShelf,
   kind: z.literal('unbottle'),
   bottleLotId: Id,
   count: Count,
   toJarId: Id,
 })
 
+/** Bottles drunk whole. */
 export const DrawBottle = z.strictObject({
   ...always,
+  ...fromShelf,
   kind: z.literal('drawBottle'),
   bottleLotId: Id,
   count: Count,
@@ -178,10 +195,93 @@ export const DrawBottle = z.strictObject({
 
 export const Give = z.strictObject({
   ...always,
+  ...fromShelf,
   kind: z.literal('give'),
   bottleLotId: Id,
   count: Count,
 })
+
+/** Bottles that broke or leaked away. */
+export const BreakBottle = z.strictObject({
+  ...always,
+  ...fromShelf,
+  kind: z.literal('breakBottle'),
+  bottleLotId: Id,
+  count: Count,
+})
+
+/** Bottles carried from one place on the shelf to another; null where they have no place. */
+export const Shelve = z.strictObject({
+  ...always,
+  kind: z.literal('shelve'),
+  bottleLotId: Id,
+  count: Count,
+  fromShelfId: Id.nullable(),
+  toShelfId: Id.nullable(),
+})
+
+/** One bottle uncorked: from now on it has a level of its own. */
+export const OpenBottle = z.strictObject({
+  ...always,
+  ...fromShelf,
+  kind: z.literal('openBottle'),
+  bottleLotId: Id,
+  openedId: Id,
+})
+
+export const PourGlass = z.strictObject({
+  ...always,
+  kind: z.literal('pourGlass'),
+  openedId: Id,
+  /** Left out: all that is left. */
+  volumeMl: VolumeMl.optional(),
+})
+
+/** An opened bottle filled up from another opened one, so that less air stands above it. */
+export const TopUp = z.strictObject({
+  ...always,
+  kind: z.literal('topUp'),
+  openedId: Id,
+  fromOpenedId: Id,
+  /** Left out: as much as there is and as fits. */
+  volumeMl: VolumeMl.optional(),
+})
+
+export const TasteAxis = z.enum([
+  'aroma',
+  'fruit',
+  'sweetness',
+  'sourness',
+  'bitterness',
+  'heat',
+  'length',
+  'clarity',
+  'colour',
+])
+export type TasteAxis = z.infer<typeof TasteAxis>
+
+/** What the maker thinks of its age: this moves the window of the lot. */
+export const Verdict = z.enum(['young', 'ready', 'fading'])
+export type Verdict = z.infer<typeof Verdict>
+
+/** A glass tasted, of a jar or of a bottle lot; the words are the note. Moves no matter. */
+export const Taste = z
+  .strictObject({
+    ...inBatch,
+    kind: z.literal('taste'),
+    jarId: Id.optional(),
+    bottleLotId: Id.optional(),
+    /** The glass it was tasted from. */
+    glass: Name.optional(),
+    /** From 0, none, to 10, as much as can be. */
+    scores: z.partialRecord(TasteAxis, z.number().min(0).max(10)),
+    verdict: Verdict.optional(),
+  })
+  .refine(
+    (taste) => (taste.jarId === undefined) !== (taste.bottleLotId === undefined),
+    'a jar or a bottle lot is needed, not both',
+  )
+export type Taste = z.infer<typeof Taste>
 
 /** What is thrown away: part of a jar, of a pantry lot, or bottles. */
 export const Discard = z.strictObject({
@@ -190,7 +290,8 @@ export const Discard = z.strictObject({
   from: z.union([
     z.strictObject({ jarId: Id, part: z.enum(['all', 'pulp', 'liquid']) }),
     z.strictObject({ lotId: Id, massG: MassG.optional(), volumeMl: VolumeMl.optional() }),
-    z.strictObject({ bottleLotId: Id, count: Count }),
+    z.strictObject({ bottleLotId: Id, count: Count, ...fromShelf }),
+    z.strictObject({ openedId: Id }),
   ]),
 })
 
@@ -210,7 +311,13 @@ export const Correct = z.strictObject({
       massG: z.number().nonnegative().optional(),
       volumeMl: z.number().nonnegative().optional(),
     }),
-    z.strictObject({ bottleLotId: Id, count: z.number().int().nonnegative() }),
+    /** Counted on one place of the shelf, or with it left out, everywhere. */
+    z.strictObject({
+      bottleLotId: Id,
+      count: z.number().int().nonnegative(),
+      shelfId: Id.nullable().optional(),
+    }),
+    z.strictObject({ openedId: Id, volumeMl: z.number().nonnegative() }),
   ]),
 })
 
@@ -221,6 +328,7 @@ export const Move = z.discriminatedUnion('kind', [
   Buy,
   Charge,
   Sugar,
+  AddAcid,
   PourSpirit,
   PourWater,
   Keep,
@@ -236,6 +344,12 @@ export const Move = z.discriminatedUnion('kind', [
   Unbottle,
   DrawBottle,
   Give,
+  BreakBottle,
+  Shelve,
+  OpenBottle,
+  PourGlass,
+  TopUp,
+  Taste,
   Discard,
   Correct,
   Remark,
