@@ -35,6 +35,7 @@ function jarsNamed(move: Move): string[] {
   switch (move.kind) {
     case 'charge':
     case 'sugar':
+    case 'addAcid':
     case 'pourSpirit':
     case 'pourWater':
     case 'keep':
@@ -75,6 +76,7 @@ function completed(session: Session, move: Move, together: readonly Move[]): Mov
   const { goods } = move
   switch (goods.kind) {
     case 'spirit':
+    case 'acid':
       return move
     case 'sweetener': {
       const composition = goods.composition ?? sweetenerComposition(goods.sweetenerId)

@@ -92,6 +92,7 @@ function withJars(move: Move, jarOf: (jarId: string) => string): Move {
   switch (move.kind) {
     case 'charge':
     case 'sugar':
+    case 'addAcid':
     case 'pourSpirit':
     case 'pourWater':
     case 'keep':

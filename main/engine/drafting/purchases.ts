@@ -18,6 +18,9 @@ export function purchasesOf(spec: DraftSpec, moves: readonly Move[], bottles: nu
         return [{ what: 'spirit', strengthPctVol: goods.strengthPctVol, ...amount }]
       case 'sweetener':
         return [{ what: 'sweetener', sweetenerId: goods.sweetenerId, ...amount }]
+      case 'acid':
+        // A draft is sharpened once it has been tasted.
+        return []
     }
   })
   const merged = mergeAlike(bought)

@@ -48,6 +48,8 @@ export function useGoodsName(): (goods: Goods) => string {
         })
       case 'sweetener':
         return t(`parts.goods.${goods.sweetenerId}`)
+      case 'acid':
+        return t('parts.goods.acid')
     }
   }
 }

@@ -126,6 +126,7 @@ export function useMoveWords(): MoveWords {
       case 'charge':
         return charge(move, alongside)
       case 'sugar':
+      case 'addAcid':
       case 'coverWithSugar':
         return t(`batch.done.${move.kind}`, {
           jar: jar(move.jarId),

@@ -45,7 +45,7 @@ function BuyForm({ onClose }: { onClose: () => void }) {
         label={t('cellarRoom.buyForm.kind')}
         value={buying.kind}
         onChange={(kind) => change({ kind })}
-        choices={(['fruit', 'spirit', 'sweetener'] as const).map((value) => ({
+        choices={(['fruit', 'spirit', 'sweetener', 'acid'] as const).map((value) => ({
           value,
           label: t(`cellarRoom.buyForm.kinds.${value}`),
         }))}

@@ -51,5 +51,7 @@ function goodsOf({ kind, fruitId, sweetenerId, strengthPctVol, name }: Buying): 
       return strengthPctVol === undefined ? undefined : { kind, strengthPctVol, ...named }
     case 'sweetener':
       return { kind, sweetenerId, ...named }
+    case 'acid':
+      return { kind, ...named }
   }
 }

@@ -1,4 +1,4 @@
-/** What is bought and how much of it: fruit and sweeteners by mass, spirit by volume. */
+/** What is bought and how much of it: spirit by volume, everything else by mass. */
 import { useWords } from '../../app/words/use-words.ts'
 import { useSettings } from '../../app/settings.tsx'
 import { ChoiceField } from '../../parts/fields/choice-field.tsx'
@@ -14,6 +14,12 @@ export interface GoodsFieldsProps {
 
 /** The strongest that can be distilled, as the contract has it. */
 const strengthRange = { min: 0.1, max: 97.2 }
+
+/** Acid comes in bags and jars of a few grams. */
+function unitOf(kind: Buying['kind'], isUs: boolean) {
+  if (kind === 'acid') return isUs ? 'oz' : 'g'
+  return isUs ? 'lb' : 'kg'
+}
 
 export function GoodsFields({ buying, onChange, showsProblem }: GoodsFieldsProps) {
   const t = useWords()
@@ -72,7 +78,7 @@ export function GoodsFields({ buying, onChange, showsProblem }: GoodsFieldsProps
         <QuantityField
           label={t('cellarRoom.buyForm.mass')}
           dimension="mass"
-          unit={units === 'us' ? 'lb' : 'kg'}
+          unit={unitOf(buying.kind, units === 'us')}
           value={buying.massG}
           onChange={(massG) => onChange({ massG })}
           isRequired

@@ -43,6 +43,13 @@ export const buySugar = (lotId: string, massG: number): Deed => ({
   massG,
 })
 
+export const buyAcid = (lotId: string, massG: number): Deed => ({
+  kind: 'buy',
+  lotId,
+  goods: { kind: 'acid' },
+  massG,
+})
+
 export const buySpirit = (lotId: string, volumeMl: number, strengthPctVol: number): Deed => ({
   kind: 'buy',
   lotId,

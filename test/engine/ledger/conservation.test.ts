@@ -23,7 +23,7 @@ import {
   settledJar,
   type CellarState,
 } from '../../../main/engine/index.ts'
-import { buyFruit, buySpirit, buySugar, recorded, type Deed } from './book-of-moves.ts'
+import { buyAcid, buyFruit, buySpirit, buySugar, recorded, type Deed } from './book-of-moves.ts'
 
 const jarIds = ['north', 'south', 'big', 'small', 'spare'] as const
 const fruitIds = ['sour_cherry', 'raspberry', 'quince', 'ginger', 'dried_plum'] as const
@@ -38,7 +38,7 @@ interface Wish {
 }
 
 const wish: fc.Arbitrary<Wish> = fc.record({
-  kind: fc.nat(20),
+  kind: fc.nat(21),
   jar: fc.nat(jarIds.length - 1),
   other: fc.nat(jarIds.length - 1),
   share: fc.double({ min: 0.01, max: 1, noNaN: true }),
@@ -83,6 +83,17 @@ function deedOf(w: Wish, cellar: CellarState, serial: number): Deed {
       if (!found) return buySugar(id, 2000)
       return {
         kind: 'sugar',
+        batchId,
+        jarId,
+        lotId: found[0],
+        massG: Math.max(1, massOf(found[1].matter) * w.share),
+      }
+    }
+    case 20: {
+      const found = lot('acid')
+      if (!found) return buyAcid(id, 20 + 200 * w.share)
+      return {
+        kind: 'addAcid',
         batchId,
         jarId,
         lotId: found[0],
@@ -289,7 +300,7 @@ describe('fold', () => {
   it('never makes a liquid stronger than the strongest spirit poured', () => {
     fc.assert(
       fc.property(fc.array(wish, { minLength: 8, maxLength: 30 }), (wishes) => {
-        const withoutCorrections = wishes.filter(({ kind }) => kind !== 19)
+        const withoutCorrections = wishes.filter(({ kind }) => kind !== 21)
         play(withoutCorrections, (_, after) => {
           for (const jar of after.jars.values()) {
             const strengthPctVol = describeLiquid(jar.bodies.free)?.strengthPctVol ?? 0

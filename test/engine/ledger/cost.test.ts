@@ -2,7 +2,7 @@ import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { costsOf, fold, fruitOf } from '../../../main/engine/index.ts'
 import { totalMinor } from '../../../main/engine/ledger/cost.ts'
-import { buyFruit, buySpirit, buySugar, recorded, type Deed } from './book-of-moves.ts'
+import { buyAcid, buyFruit, buySpirit, buySugar, recorded, type Deed } from './book-of-moves.ts'
 
 type Priced = readonly [day: number, deed: Deed]
 
@@ -43,6 +43,16 @@ describe('costsOf', () => {
     // All of the fruit, stones and all, and three quarters of the spirit; water is free.
     expect(places.get('jar:a')?.minor).toBeCloseTo(800 + 3000, 6)
     expect(places.has('lot:fruit')).toBe(false)
+  })
+
+  it('takes the price of acid into the jar that it sharpens', () => {
+    const { places } = costs([
+      ...steeped,
+      [0, priced(buyAcid('acid', 100), 300)],
+      [30, { kind: 'addAcid', batchId, jarId: 'a', lotId: 'acid', massG: 20 }],
+    ])
+    expect(places.get('jar:a')?.minor).toBeCloseTo(3800 + 60, 6)
+    expect(places.get('lot:acid')?.minor).toBeCloseTo(240, 6)
   })
 
   it('gives an extract its share of the liquid, and the spent fruit leaves its cost behind', () => {

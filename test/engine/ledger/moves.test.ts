@@ -6,7 +6,7 @@ import {
   liquidVolumeMl,
   type CellarState,
 } from '../../../main/engine/index.ts'
-import { buyFruit, buySpirit, buySugar, folded, type Deed } from './book-of-moves.ts'
+import { buyAcid, buyFruit, buySpirit, buySugar, folded, type Deed } from './book-of-moves.ts'
 
 type Line = readonly [day: number, deed: Deed]
 const batchId = 'batch'
@@ -396,6 +396,72 @@ describe('correct', () => {
     ])
     expect(refused).toEqual([])
     expect(massOf(cellar.lots.get('s')?.matter ?? noMatter)).toBeCloseTo(200, 9)
+  })
+})
+
+describe('addAcid', () => {
+  const acid = (massG: number, jarId = 'jar', lotId = 'acid'): Deed => ({
+    kind: 'addAcid',
+    batchId,
+    jarId,
+    lotId,
+    massG,
+  })
+  const sharpened: Line[] = [...pantry, [0, buyAcid('acid', 50)], [1, spirit(500)], [1, water(500)]]
+
+  it('makes every gram of the powder acid in the liquid that pours', () => {
+    const before = describeLiquid(jarOf(folded(sharpened).cellar).bodies.free)
+    const { cellar } = folded([...sharpened, [2, acid(6)]])
+    const { free } = jarOf(cellar).bodies
+    expect(free.acidG).toBeCloseTo(6, 9)
+    expect(massOf(cellar.lots.get('acid')?.matter ?? noMatter)).toBeCloseTo(44, 9)
+    const after = describeLiquid(free)
+    expect(after?.acidGPerL).toBeCloseTo(6000 / (after?.volumeMl ?? 0), 6)
+    // A gram takes 0.6 ml, and so thins the spirit by a hair.
+    expect((after?.volumeMl ?? 0) - (before?.volumeMl ?? 0)).toBeCloseTo(6 * 0.6, 6)
+    expect(after?.strengthPctVol).toBeLessThan(before?.strengthPctVol ?? 0)
+  })
+
+  it('passes into the fruit that stands in the jar', () => {
+    const { cellar } = folded([
+      ...pantry,
+      [0, buyAcid('acid', 50)],
+      [1, charge(1000)],
+      [1, spirit(1000)],
+      [60, acid(10)],
+      [160, { kind: 'stir', batchId, jarId: 'jar' }],
+    ])
+    const without = folded([
+      ...pantry,
+      [1, charge(1000)],
+      [1, spirit(1000)],
+      [160, { kind: 'stir', batchId, jarId: 'jar' }],
+    ])
+    const [is, was] = [jarOf(cellar).bodies, jarOf(without.cellar).bodies]
+    expect(is.free.acidG + is.held.acidG).toBeCloseTo(was.free.acidG + was.held.acidG + 10, 6)
+    expect(is.held.acidG - was.held.acidG).toBeGreaterThan(1)
+  })
+
+  it('needs acid, enough of it, and a liquid that dissolves it', () => {
+    expect(refusalOf([...sharpened, [2, acid(60)]])).toMatchObject({
+      code: 'notEnough',
+      unit: 'g',
+      available: 50,
+    })
+    expect(refusalOf([...sharpened, [2, acid(5, 'jar', 'sugar')]])?.code).toBe('wrongGoods')
+    expect(refusalOf([...sharpened, [2, acid(5, 'empty')]])?.code).toBe('nothingThere')
+    const onlyFruit: Line[] = [...pantry, [0, buyAcid('acid', 50)], [1, charge(500)]]
+    expect(refusalOf([...onlyFruit, [1, acid(5)]])?.code).toBe('nothingThere')
+  })
+
+  it('is thrown away and put right by mass, like sugar', () => {
+    const { cellar, refused } = folded([
+      ...sharpened,
+      [2, { kind: 'discard', from: { lotId: 'acid', massG: 20 } }],
+      [3, { kind: 'correct', found: { lotId: 'acid', massG: 35 } }],
+    ])
+    expect(refused).toEqual([])
+    expect(cellar.lots.get('acid')?.matter).toEqual({ ...noMatter, acidG: 35 })
   })
 })
 

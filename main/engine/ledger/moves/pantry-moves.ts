@@ -1,4 +1,4 @@
-/** Buying, and what goes from the pantry into a jar: fruit, sugar, spirit, and water from the tap. */
+/** Buying, and what goes from the pantry into a jar: fruit, sugar, acid, spirit, and water from the tap. */
 import {
   addMatter,
   mapMatter,
@@ -32,7 +32,8 @@ import {
   type Refused,
 } from '../refusal.ts'
 import type { MoveContext, Tuning } from './context.ts'
-import { hasSpirit, heldVolumeMl, pourInto, receivingJar } from './jar-access.ts'
+import { freeVolumeMl } from '../jar-liquid.ts'
+import { hasSpirit, heldVolumeMl, occupiedJar, pourInto, receivingJar } from './jar-access.ts'
 
 export function buy(cellar: CellarState, move: MoveOf<'buy'>, { atMs }: MoveContext): Outcome {
   const place = lotPlace(move.lotId)
@@ -51,7 +52,9 @@ export function buy(cellar: CellarState, move: MoveOf<'buy'>, { atMs }: MoveCont
 function matterBought({ goods, massG, volumeMl }: MoveOf<'buy'>): Matter | undefined {
   if (goods.kind === 'spirit')
     return volumeMl === undefined ? undefined : spiritMatter(volumeMl, goods.strengthPctVol)
-  if (massG === undefined || !goods.composition) return undefined
+  if (massG === undefined) return undefined
+  if (goods.kind === 'acid') return acidMatter(massG)
+  if (!goods.composition) return undefined
   const { edible, inertG } = matterOfGoods(goods.composition, massG)
   return { ...edible, pulpG: edible.pulpG + inertG }
 }
@@ -62,6 +65,12 @@ function spiritMatter(volumeMl: number, strengthPctVol: number): Matter {
   const ethanolG = massG * massFraction
   return matterOf({ ethanolG, waterG: massG - ethanolG })
 }
+
+/**
+ * Citric acid powder is taken as anhydrous: every gram is acid. The monohydrate, which is sold under
+ * the same name, holds 8.6 % of water of crystallisation, so its maker has that much less acid.
+ */
+const acidMatter = (massG: number): Matter => matterOf({ acidG: massG })
 
 export function charge(
   cellar: CellarState,
@@ -189,6 +198,26 @@ export function coverWithSugar(
     ...outcome.effect,
     jars: new Map([[move.jarId, { ...jar, fruit, stage }]]),
     stage,
+  })
+}
+
+/** Powder stirred into the liquid that pours: with none there, nothing could dissolve it. */
+export function addAcid(
+  cellar: CellarState,
+  move: MoveOf<'addAcid'>,
+  { atMs }: MoveContext,
+): Outcome {
+  const taken = takeFromLot(cellar, move.lotId, 'acid', move.massG)
+  if (!taken.ok) return taken
+  const jar = occupiedJar(cellar, move.jarId, move.batchId, atMs)
+  if (!jar.ok) return jar
+  if (freeVolumeMl(jar.found) < slackMl) return nothingThere(jarPlace(move.jarId))
+  const { part, left } = taken.found
+  return allowed({
+    jars: new Map([[move.jarId, pourInto(jar.found, part)]]),
+    lots: new Map([[move.lotId, left]]),
+    transfers: [{ from: lotPlace(move.lotId), to: jarPlace(move.jarId), matter: part }],
+    stage: jar.found.stage,
   })
 }
 

@@ -9,6 +9,7 @@ const letter = {
   buy: 'u',
   charge: 'f',
   sugar: 's',
+  addAcid: 'y',
   pourSpirit: 'p',
   pourWater: 'w',
   keep: 'a',
@@ -37,6 +38,7 @@ const done = {
   chargeLessRefuse:
     'Charged {{jar}} with {{amount}} of {{goods}}, {{cut}}, less {{refuse}} of refuse',
   sugar: 'Added {{amount}} of {{goods}} to {{jar}}',
+  addAcid: 'Stirred {{amount}} of {{goods}} into {{jar}}',
   pourSpirit: 'Poured {{amount}} of {{goods}} into {{jar}}',
   pourWater: 'Poured {{amount}} of water into {{jar}}',
   keep: '{{jar}} stands at {{temperature}}, {{turned}}',
@@ -172,7 +174,7 @@ export const batch = {
     otherBatch: 'of {{batch}}',
     left: '{{what}}, {{left}} left',
     justBought: 'Just bought…',
-    take: { fruit: 'Fruit', spirit: 'Spirit', sweetener: 'Sugar' },
+    take: { fruit: 'Fruit', spirit: 'Spirit', sweetener: 'Sugar', acid: 'Acid' },
     amount: 'How much',
     amountEach: 'How much into each',
     allOfItIs: 'All of it: {{amount}}',
@@ -236,7 +238,12 @@ export const batch = {
   },
   buy: {
     goods: 'What',
-    kinds: { fruit: 'Fruit', spirit: 'Spirit', sweetener: 'Sugar or honey' },
+    kinds: {
+      fruit: 'Fruit',
+      spirit: 'Spirit',
+      sweetener: 'Sugar or honey',
+      acid: 'Citric acid',
+    },
     fruit: 'Kind of fruit',
     chooseFruit: 'choose…',
     strength: 'Strength on the label',

@@ -52,7 +52,7 @@ export const parts = {
     pantry: '{{name}} in the pantry',
     bottle: 'the bottles of {{name}}',
   },
-  goods: { spirit: 'Spirit {{strength}}', sugar: 'Sugar', honey: 'Honey' },
+  goods: { spirit: 'Spirit {{strength}}', sugar: 'Sugar', honey: 'Honey', acid: 'Citric acid' },
   cost: { atLeast: 'at least {{cost}}', unknown: 'no price' },
   batchUnknown: 'another batch',
   table: { sortedUp: 'sorted upwards', sortedDown: 'sorted downwards' },

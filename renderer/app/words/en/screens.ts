@@ -170,14 +170,14 @@ export const screens = {
     pantry: 'Pantry',
     buy: 'Buy goods',
     pantryEmpty:
-      'The pantry is empty. Write down fruit, spirit and sugar as you buy them; moves take from here.',
+      'The pantry is empty. Write down fruit, spirit, sugar and acid as you buy them; moves take from here.',
     columns: { goods: 'Goods', left: 'Left', bought: 'Bought', price: 'Price', boughtAt: 'When' },
     usedUp: 'used up',
     showUsedUp: 'Show what is used up',
     buyForm: {
       title: 'Buy goods',
       kind: 'What',
-      kinds: { fruit: 'Fruit', spirit: 'Spirit', sweetener: 'Sweetener' },
+      kinds: { fruit: 'Fruit', spirit: 'Spirit', sweetener: 'Sweetener', acid: 'Citric acid' },
       fruit: 'Which fruit',
       choose: 'Choose…',
       sweetener: 'Which',

@@ -34,6 +34,7 @@ const usual = {
 const work = [
   'charge',
   'sugar',
+  'addAcid',
   'pourSpirit',
   'pourWater',
   'stir',
@@ -93,6 +94,7 @@ function isPossible(
     case 'filter':
     case 'bottle':
     case 'read':
+    case 'addAcid':
       return withLiquid > 0
     case 'marry':
       return withLiquid > 1

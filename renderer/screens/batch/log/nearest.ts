@@ -43,6 +43,7 @@ function withAmount(draft: Draft, place: string, value: number): Draft | undefin
   switch (draft.kind) {
     case 'charge':
     case 'sugar':
+    case 'addAcid':
     case 'coverWithSugar':
     case 'pourSpirit':
     case 'pourWater':

@@ -1,4 +1,4 @@
-/** What goes from the pantry or the tap into jars: fruit, sugar, spirit, water; the same in each. */
+/** What goes from the pantry or the tap into jars: fruit, sugar, acid, spirit, water; the same in each. */
 import type { Goods } from '../../../../../shared/schemas/goods.ts'
 import type { Cut, Move, MoveOf } from '../../../../../shared/schemas/moves.ts'
 import {
@@ -10,10 +10,18 @@ import {
   type DraftHead,
   type Outcome,
 } from './draft-basics.ts'
-import { hasFruit, jarIdsOf, leftIn, lotsOf, ownJars, type LogContext } from './log-context.ts'
+import {
+  freeMl,
+  hasFruit,
+  jarIdsOf,
+  leftIn,
+  lotsOf,
+  ownJars,
+  type LogContext,
+} from './log-context.ts'
 import { buyMove, emptyPurchase, type Purchase } from './purchase.ts'
 
-export type AddingKind = 'charge' | 'sugar' | 'coverWithSugar' | 'pourSpirit'
+export type AddingKind = 'charge' | 'sugar' | 'addAcid' | 'coverWithSugar' | 'pourSpirit'
 
 export interface AddingDraft extends DraftHead {
   readonly kind: AddingKind
@@ -42,6 +50,7 @@ export interface WaterDraft extends DraftHead {
 export const goodsFor = {
   charge: 'fruit',
   sugar: 'sweetener',
+  addAcid: 'acid',
   coverWithSugar: 'sweetener',
   pourSpirit: 'spirit',
 } as const satisfies Record<AddingKind, Goods['kind']>
@@ -77,6 +86,7 @@ export const startWater = (context: LogContext): WaterDraft => ({
 /** Where it usually goes: on the fruit; where there is none, into all the batch's jars. */
 function usualJars(kind: AddingKind | 'pourWater', context: LogContext): string[] {
   const own = ownJars(context)
+  if (kind === 'addAcid') return jarIdsOf(own.filter((standing) => freeMl(standing) > 0))
   const onFruit = own.filter(hasFruit)
   const named = own.filter(({ jar }) => context.next.jarIds.includes(jar.id))
   if (kind === 'coverWithSugar' && named.some(hasFruit)) return jarIdsOf(named.filter(hasFruit))
@@ -127,6 +137,7 @@ function addingMove(draft: AddingDraft, placing: Placing): MoveOf<AddingKind> {
     case 'pourSpirit':
       return { ...shared, kind: 'pourSpirit', volumeMl: amount, ...given({ temperatureC }) }
     case 'sugar':
+    case 'addAcid':
     case 'coverWithSugar':
       return { ...shared, kind: draft.kind, massG: amount }
   }

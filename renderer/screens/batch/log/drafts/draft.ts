@@ -89,6 +89,7 @@ export function startDraft(kind: MoveKind, context: LogContext): Draft {
     case 'charge':
     case 'sugar':
     case 'coverWithSugar':
+    case 'addAcid':
     case 'pourSpirit':
       return startAdding(kind, context)
     case 'pourWater':
@@ -134,6 +135,7 @@ export function movesOfDraft(
     case 'charge':
     case 'sugar':
     case 'coverWithSugar':
+    case 'addAcid':
     case 'pourSpirit':
       return addingMoves(draft, batchId)
     case 'pourWater':
@@ -176,6 +178,7 @@ export function draftOfMove(move: Move): Draft {
     case 'charge':
     case 'sugar':
     case 'coverWithSugar':
+    case 'addAcid':
     case 'pourSpirit':
       return addingOfMove(move)
     case 'pourWater':

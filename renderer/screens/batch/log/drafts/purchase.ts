@@ -62,6 +62,8 @@ function goodsOf({
       return strengthPctVol === undefined ? undefined : { kind: 'spirit', strengthPctVol, ...named }
     case 'sweetener':
       return { kind: 'sweetener', sweetenerId, ...named }
+    case 'acid':
+      return { kind: 'acid', ...named }
   }
 }
 

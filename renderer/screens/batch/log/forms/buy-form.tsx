@@ -17,7 +17,7 @@ export function BuyForm({ draft, onChange, problems }: DraftFormProps<BuyDraft>)
         onChange={(goodsKind) =>
           onChange({ ...draft, purchase: { ...purchase, goodsKind, amount: undefined } })
         }
-        choices={(['fruit', 'spirit', 'sweetener'] as const).map((value) => ({
+        choices={(['fruit', 'spirit', 'sweetener', 'acid'] as const).map((value) => ({
           value,
           label: t(`batch.buy.kinds.${value}`),
         }))}

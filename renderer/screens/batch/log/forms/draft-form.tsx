@@ -18,6 +18,7 @@ export function DraftForm({ draft, ...rest }: DraftFormProps<Draft>) {
     case 'charge':
     case 'sugar':
     case 'coverWithSugar':
+    case 'addAcid':
     case 'pourSpirit':
       return <AddingForm draft={draft} {...rest} />
     case 'pourWater':
