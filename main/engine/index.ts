@@ -13,24 +13,51 @@ export { massFractionOfDensity, strengthOfDensity } from './alcoholometry/streng
 export { massFractionOfStrength, strengthOfMassFraction } from './alcoholometry/strength.ts'
 export { trueStrength } from './alcoholometry/true-strength.ts'
 export { measure } from './bench/measure.ts'
+export type {
+  AgeingFruit,
+  AgeingLot,
+  AgeingWindowFound,
+  MsBand,
+  Stay,
+  TastedVerdict,
+} from './ageing/ageing-lot.ts'
+export type {
+  FirstToDrink,
+  KindStockFound,
+  StockChange,
+  StockFound,
+  StockNow,
+  StockQuestion,
+  WaitingLot,
+} from './ageing/stock-question.ts'
 export { fold, batchIdOf, type Folded, type Step } from './ledger/fold.ts'
 export { balance } from './ledger/balance.ts'
 export { curveOf, ethanolMl, sampleTimes, type CurveSample } from './ledger/batch-curve.ts'
 export { jarSpans, stepsOf, yieldOf, type Span } from './ledger/batch-story.ts'
 export {
   bottlesPlace,
+  isStanding,
   jarPlace,
   lotPlace,
   matterInBottles,
+  openedPlace,
   settledJar,
   type BottleState,
   type CellarState,
   type Effect,
   type JarState,
   type LotState,
+  type OpenedState,
 } from './ledger/cellar-state.ts'
 export { costsOf, type Costs } from './ledger/cost.ts'
 export { describeJar, describeLiquid } from './ledger/jar-liquid.ts'
+export type {
+  FruitInBottles,
+  LineageFound,
+  LineageLink,
+  LineagePlace,
+  LineageShare,
+} from './ledger/lineage-found.ts'
 export { wholeMatter } from './ledger/moves/jar-access.ts'
 export { nextStep, type Next } from './ledger/next-step.ts'
 export { draftOfBatch } from './drafting/draft-of-batch.ts'
