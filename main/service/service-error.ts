@@ -47,6 +47,10 @@ function sentence({ code, place, asked, available, nearest, unit, from }: Refusa
       return `${place} is there already`
     case 'noSuchMixture':
       return `no liquid of this volume, strength and sugar can be in ${place}`
+    case 'noRoom':
+      return `${place} has room for ${round(available)} ${unit}, asked for ${round(asked)}`
+    case 'neverFilled':
+      return `${place} was filled with ${round(available)} ${unit}, found ${round(asked)}; most is ${round(nearest)}`
   }
 }
 

@@ -13,6 +13,8 @@ const refusalCodes = [
   'sameJar',
   'alreadyThere',
   'noSuchMixture',
+  'noRoom',
+  'neverFilled',
 ] as const
 
 /** Every way a request can be refused. A code outside this list is a bug. */

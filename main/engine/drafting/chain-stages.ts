@@ -62,6 +62,7 @@ function stageOf(
   switch (move.kind) {
     case 'charge':
     case 'sugar':
+    case 'addAcid':
     case 'pourSpirit':
     case 'pourWater': {
       const jar = effect.jars?.get(move.jarId)
@@ -91,6 +92,12 @@ function stageOf(
     case 'crush':
     case 'drawBottle':
     case 'give':
+    case 'breakBottle':
+    case 'shelve':
+    case 'openBottle':
+    case 'pourGlass':
+    case 'topUp':
+    case 'taste':
     case 'discard':
     case 'correct':
     case 'remark':

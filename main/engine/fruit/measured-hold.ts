@@ -105,6 +105,7 @@ function deedOn(jarId: string, move: Move, jar: JarState | null): Deed {
     case 'discard':
       return 'jarId' in move.from && move.from.part === 'liquid' ? 'taken unmeasured' : 'handled'
     case 'charge':
+    case 'addAcid':
     case 'pourSpirit':
     case 'pourWater':
       return 'refilled'
@@ -123,6 +124,12 @@ function deedOn(jarId: string, move: Move, jar: JarState | null): Deed {
     case 'read':
     case 'drawBottle':
     case 'give':
+    case 'breakBottle':
+    case 'shelve':
+    case 'openBottle':
+    case 'pourGlass':
+    case 'topUp':
+    case 'taste':
     case 'remark':
       return 'looked'
   }

@@ -1,12 +1,21 @@
 /** One move against the cellar: its effect, or why it cannot be. Pure; nothing is written. */
 import type { Move } from '../../../shared/schemas/moves.ts'
 import type { CellarState } from './cellar-state.ts'
-import { bottle, drawBottle, give, unbottle } from './moves/bottle-moves.ts'
+import { bottle, breakBottle, drawBottle, give, shelve, unbottle } from './moves/bottle-moves.ts'
 import type { MoveContext } from './moves/context.ts'
-import { crush, keep, read, remark, stir } from './moves/jar-moves.ts'
+import { crush, keep, read, remark, stir, taste } from './moves/jar-moves.ts'
 import { drawOff, filter, marry, press } from './moves/liquid-moves.ts'
 import { correct, discard } from './moves/mending-moves.ts'
-import { buy, charge, coverWithSugar, pourSpirit, pourWater, sugar } from './moves/pantry-moves.ts'
+import { openBottle, pourGlass, topUp } from './moves/opened-moves.ts'
+import {
+  addAcid,
+  buy,
+  charge,
+  coverWithSugar,
+  pourSpirit,
+  pourWater,
+  sugar,
+} from './moves/pantry-moves.ts'
 import type { Outcome } from './refusal.ts'
 
 export function applyMove(cellar: CellarState, move: Move, context: MoveContext): Outcome {
@@ -17,6 +26,8 @@ export function applyMove(cellar: CellarState, move: Move, context: MoveContext)
       return charge(cellar, move, context)
     case 'sugar':
       return sugar(cellar, move, context)
+    case 'addAcid':
+      return addAcid(cellar, move, context)
     case 'pourSpirit':
       return pourSpirit(cellar, move, context)
     case 'pourWater':
@@ -47,6 +58,18 @@ export function applyMove(cellar: CellarState, move: Move, context: MoveContext)
       return drawBottle(cellar, move)
     case 'give':
       return give(cellar, move)
+    case 'breakBottle':
+      return breakBottle(cellar, move)
+    case 'shelve':
+      return shelve(cellar, move)
+    case 'openBottle':
+      return openBottle(cellar, move, context)
+    case 'pourGlass':
+      return pourGlass(cellar, move)
+    case 'topUp':
+      return topUp(cellar, move)
+    case 'taste':
+      return taste(cellar, move, context)
     case 'discard':
       return discard(cellar, move, context)
     case 'correct':

@@ -15,7 +15,10 @@ export function balance(cellar: CellarState): Balance {
   const corrected = scaleMatter(outside('outside:correction'), -1)
   const inPantry = sumMatter([...cellar.lots.values()].map((lot) => lot.matter))
   const inJars = sumMatter([...cellar.jars.values()].map(wholeMatter))
-  const inBottles = sumMatter([...cellar.bottles.values()].map(matterInBottles))
+  const inBottles = sumMatter([
+    ...[...cellar.bottles.values()].map(matterInBottles),
+    ...[...cellar.opened.values()].map(({ matter }) => matter),
+  ])
   const drunk = outside('outside:glass')
   const given = outside('outside:gift')
   const wasted = outside('outside:waste', 'outside:filter')

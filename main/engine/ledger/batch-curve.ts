@@ -3,7 +3,13 @@ import { addMatter, noMatter, type Matter } from '../../../shared/matter.ts'
 import { msPerHour } from '../../../shared/spans-of-time.ts'
 import type { CurveValues } from '../../../shared/schemas/steeping.ts'
 import { densityOfSpirit } from '../alcoholometry/density-of-spirit.ts'
-import { bodiesAt, matterInBottles, type BottleState, type JarState } from './cellar-state.ts'
+import {
+  bodiesAt,
+  matterInBottles,
+  type BottleState,
+  type JarState,
+  type OpenedState,
+} from './cellar-state.ts'
 import type { Step } from './fold.ts'
 import { describeLiquid } from './jar-liquid.ts'
 
@@ -39,6 +45,7 @@ export function curveOf(
   const curves = new Map<string, CurveSample[]>([['whole', []]])
   const jars = new Map<string, JarState>()
   const bottles = new Map<string, BottleState>()
+  const opened = new Map<string, OpenedState>()
   const add = (key: string, atMs: number, free: Matter, heldEthanolG: number) => {
     const values = curveValues(free, heldEthanolG)
     if (!values) return
@@ -56,12 +63,15 @@ export function curveOf(
         if (jar?.batchId === batchId) jars.set(jarId, jar)
         else jars.delete(jarId)
       }
-      for (const [id, lot] of effect.bottles ?? []) bottles.set(id, lot)
-      changed ||= effect.bottles !== undefined
+      for (const [id, lot] of effect.bottles ?? [])
+        if (lot.batchId === batchId) bottles.set(id, lot)
+      for (const [id, one] of effect.opened ?? []) if (one.batchId === batchId) opened.set(id, one)
+      changed ||= effect.bottles !== undefined || effect.opened !== undefined
     }
     if (changed) {
       bottled = noMatter
       for (const lot of bottles.values()) bottled = addMatter(bottled, matterInBottles(lot))
+      for (const { matter } of opened.values()) bottled = addMatter(bottled, matter)
     }
     let whole = bottled
     let heldEthanolG = 0
@@ -76,9 +86,9 @@ export function curveOf(
   return curves
 }
 
-/** Looking into a jar starts nothing. */
+/** Looking into a jar starts nothing, and a bottle is the same on any shelf. */
 const changesLiquid = ({ recorded }: Step): boolean =>
-  recorded.move.kind !== 'read' && recorded.move.kind !== 'remark'
+  !['read', 'taste', 'shelve', 'remark'].includes(recorded.move.kind)
 
 /**
  * Instants to look at: a millisecond before each move that changed something and at it, then ever

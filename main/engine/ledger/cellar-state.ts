@@ -1,10 +1,11 @@
 /**
- * Where everything is at one instant: jars, pantry lots, bottle lots, and the boundary places
+ * Where everything is at one instant: jars, pantry lots, bottle lots, opened bottles, and the boundary places
  * through which matter enters and leaves. Entries are never changed in place: a move yields an
  * Effect, and `commit` puts the effect's new entries in.
  */
 import {
   addMatter,
+  massOf,
   matterKinds,
   noMatter,
   scaleMatter,
@@ -17,6 +18,7 @@ import type { FruitTissue } from '../../../shared/schemas/fruits.ts'
 import type { Goods } from '../../../shared/schemas/goods.ts'
 import type { Cut } from '../../../shared/schemas/moves.ts'
 import { emptyBodies, type Bodies } from '../steeping/bodies.ts'
+import type { ShelfCounts } from './shelf-counts.ts'
 import { mixingLagDays, usualKeeping, type Keeping } from '../steeping/keeping.ts'
 import { steepingPath, type SteepingPath, type Tissue } from '../steeping/steep.ts'
 
@@ -34,6 +36,7 @@ export type Boundary = (typeof boundaries)[number]
 export const jarPlace = (jarId: string) => `jar:${jarId}`
 export const lotPlace = (lotId: string) => `lot:${lotId}`
 export const bottlesPlace = (bottleLotId: string) => `bottles:${bottleLotId}`
+export const openedPlace = (openedId: string) => `opened:${openedId}`
 
 /** One charge of fruit, with all that decides its pace. */
 export interface FruitPart {
@@ -98,12 +101,26 @@ export interface BottleState {
   readonly bottledAtMs: number
   readonly bottleSizeMl: number
   readonly filledCount: number
+  /** Full ones, wherever they stand. */
   readonly count: number
+  /** Where they stand; the counts add up to `count`. */
+  readonly shelves: ShelfCounts
   readonly perBottle: Matter
 }
 
 /** All that is in a lot's full bottles. */
 export const matterInBottles = (lot: BottleState): Matter => scaleMatter(lot.perBottle, lot.count)
+
+/** An uncorked bottle. It keeps its lot whatever it is topped up with, and stays here once empty. */
+export interface OpenedState {
+  readonly bottleLotId: string
+  readonly batchId: string
+  readonly openedAtMs: number
+  readonly bottleSizeMl: number
+  readonly matter: Matter
+}
+
+export const isStanding = ({ matter }: OpenedState): boolean => massOf(matter) > 0
 
 /** How far a batch has come, and the bands it went through. */
 export interface BatchProgress {
@@ -113,12 +130,16 @@ export interface BatchProgress {
   readonly moveCount: number
   /** The kinds of fruit charged, in the order of their first charge. */
   readonly fruitIds: readonly string[]
+  /** What it was bottled into, and which of those bottles were opened. */
+  readonly bottleLotIds: readonly string[]
+  readonly openedIds: readonly string[]
 }
 
 export interface CellarState {
   readonly jars: ReadonlyMap<string, JarState>
   readonly lots: ReadonlyMap<string, LotState>
   readonly bottles: ReadonlyMap<string, BottleState>
+  readonly opened: ReadonlyMap<string, OpenedState>
   readonly batches: ReadonlyMap<string, BatchProgress>
   readonly outside: ReadonlyMap<Boundary, Matter>
 }
@@ -128,6 +149,7 @@ export interface Effect {
   readonly jars?: ReadonlyMap<string, JarState | null>
   readonly lots?: ReadonlyMap<string, LotState>
   readonly bottles?: ReadonlyMap<string, BottleState>
+  readonly opened?: ReadonlyMap<string, OpenedState>
   readonly transfers: readonly Transfer[]
   /** The stage that the move brings its batch to. */
   readonly stage?: Stage
@@ -138,6 +160,7 @@ export interface WorkingCellar extends CellarState {
   readonly jars: Map<string, JarState>
   readonly lots: Map<string, LotState>
   readonly bottles: Map<string, BottleState>
+  readonly opened: Map<string, OpenedState>
   readonly batches: Map<string, BatchProgress>
   readonly outside: Map<Boundary, Matter>
 }
@@ -146,6 +169,7 @@ export const emptyCellar = (): WorkingCellar => ({
   jars: new Map(),
   lots: new Map(),
   bottles: new Map(),
+  opened: new Map(),
   batches: new Map(),
   outside: new Map(boundaries.map((place) => [place, noMatter])),
 })
@@ -154,6 +178,7 @@ export const copyCellar = (cellar: CellarState): WorkingCellar => ({
   jars: new Map(cellar.jars),
   lots: new Map(cellar.lots),
   bottles: new Map(cellar.bottles),
+  opened: new Map(cellar.opened),
   batches: new Map(cellar.batches),
   outside: new Map(cellar.outside),
 })
@@ -251,6 +276,7 @@ export function commit(cellar: WorkingCellar, effect: Effect): void {
   }
   for (const [id, lot] of effect.lots ?? []) cellar.lots.set(id, lot)
   for (const [id, bottles] of effect.bottles ?? []) cellar.bottles.set(id, bottles)
+  for (const [id, opened] of effect.opened ?? []) cellar.opened.set(id, opened)
   for (const { from, to, matter } of effect.transfers) {
     moveOutside(cellar, from, (there) => subtractMatter(there, matter))
     moveOutside(cellar, to, (there) => addMatter(there, matter))

@@ -10,11 +10,11 @@
  */
 import type { Cost } from '../../../shared/schemas/marrying.ts'
 import { massOf, type Matter } from '../../../shared/matter.ts'
-import { bottlesPlace, jarPlace } from './cellar-state.ts'
+import { bottlesPlace, jarPlace, openedPlace } from './cellar-state.ts'
 import type { Step } from './fold.ts'
 
 export interface Costs {
-  /** Of jars, pantry lots and bottle lots by the ledger's names; only what holds matter or money. */
+  /** Of jars, pantry lots, bottle lots and opened bottles by the ledger's names; only what holds matter or money. */
   readonly places: ReadonlyMap<string, Cost>
   readonly spent: Cost
   readonly drunk: Cost
@@ -123,7 +123,9 @@ function passOn(purses: Map<string, Purse>, { recorded, effect }: Step, place: s
 function isPaidFor(move: Step['recorded']['move'], to: string, { hasFruit }: Purse): boolean {
   if (!to.startsWith('outside:')) return true
   if (to === 'outside:glass' || to === 'outside:gift') return true
-  if (to !== 'outside:waste' || move.kind !== 'discard') return false
+  if (to !== 'outside:waste') return false
+  if (move.kind === 'breakBottle') return true
+  if (move.kind !== 'discard') return false
   return !('jarId' in move.from) || move.from.part === 'liquid' || !hasFruit
 }
 
@@ -138,9 +140,14 @@ function nameBatches(purses: Map<string, Purse>, { effect }: Step): void {
   }
   for (const [id, lot] of effect.bottles ?? [])
     purseOf(purses, bottlesPlace(id)).batchId = lot.batchId
+  for (const [id, opened] of effect.opened ?? [])
+    purseOf(purses, openedPlace(id)).batchId = opened.batchId
 }
 
-/** Money left where no matter is goes to the batch's jars, else its bottles, else it is lost. */
+/**
+ * Money left where no matter is goes to the batch's jars, else its bottles, else its opened ones,
+ * else it is lost.
+ */
 function settleEmptied(purses: Map<string, Purse>, place: string): void {
   const purse = purses.get(place)
   if (!purse || purse.massG > traceG || place.startsWith('outside:')) return
@@ -156,7 +163,7 @@ function settleEmptied(purses: Map<string, Purse>, place: string): void {
 
 function heirsOf(purses: Map<string, Purse>, { batchId }: Purse, emptied: string): Purse[] {
   if (batchId === undefined) return []
-  for (const kind of ['jar:', 'bottles:']) {
+  for (const kind of ['jar:', 'bottles:', 'opened:']) {
     const heirs = [...purses].filter(
       ([place, other]) =>
         place !== emptied &&

@@ -1,6 +1,13 @@
 /** How far each batch has come: its stage after a move, and the bands of stages it went through. */
 import type { Stage } from '../../../shared/schemas/cellar.ts'
-import type { BatchProgress, CellarState, Effect, WorkingCellar } from './cellar-state.ts'
+import {
+  isStanding,
+  type BatchProgress,
+  type CellarState,
+  type Effect,
+  type OpenedState,
+  type WorkingCellar,
+} from './cellar-state.ts'
 
 /** The batches that a move concerns: its own, and those whose jars or bottles it touched. */
 export function batchesTouched(
@@ -16,6 +23,7 @@ export function batchesTouched(
     if (jar) touched.add(jar.batchId)
   }
   for (const [, bottles] of effect.bottles ?? []) touched.add(bottles.batchId)
+  for (const [, opened] of effect.opened ?? []) touched.add(opened.batchId)
   return touched
 }
 
@@ -30,22 +38,43 @@ export function advance(
   for (const batchId of touched) {
     const was = cellar.batches.get(batchId)
     const told = batchId === ownBatchId ? effect.stage : undefined
-    const stage = stageNow(cellar, batchId, told ?? was?.stage ?? 'empty')
-    const fruitIds = fruitIdsIn(effect, batchId, was?.fruitIds ?? [])
-    cellar.batches.set(batchId, { ...progressed(was, stage, atMs), fruitIds })
+    const own = {
+      fruitIds: fruitIdsIn(effect, batchId, was?.fruitIds ?? []),
+      bottleLotIds: idsWith(effect.bottles, batchId, was?.bottleLotIds ?? []),
+      openedIds: idsWith(effect.opened, batchId, was?.openedIds ?? []),
+    }
+    const stage = stageNow(cellar, batchId, own, told ?? was?.stage ?? 'empty')
+    cellar.batches.set(batchId, { ...progressed(was, stage, atMs), ...own })
   }
 }
 
+type OwnIds = Pick<BatchProgress, 'fruitIds' | 'bottleLotIds' | 'openedIds'>
+
 /** What stands in the cellar overrules what the last move said. */
-function stageNow(cellar: CellarState, batchId: string, told: Stage): Stage {
-  for (const jar of cellar.jars.values()) if (jar.batchId === batchId) return told
-  let hasBottles = false
-  for (const lot of cellar.bottles.values()) {
-    if (lot.batchId !== batchId) continue
-    if (lot.count > 0) return 'resting'
-    hasBottles = true
-  }
-  return hasBottles || told !== 'empty' ? 'finished' : 'empty'
+function stageNow(
+  { jars, bottles, opened }: CellarState,
+  batchId: string,
+  { bottleLotIds, openedIds }: OwnIds,
+  told: Stage,
+): Stage {
+  for (const jar of jars.values()) if (jar.batchId === batchId) return told
+  const hasFull = bottleLotIds.some((id) => (bottles.get(id)?.count ?? 0) > 0)
+  if (hasFull || openedIds.some((id) => stands(opened.get(id)))) return 'resting'
+  return bottleLotIds.length > 0 || told !== 'empty' ? 'finished' : 'empty'
+}
+
+const stands = (opened: OpenedState | undefined) => opened !== undefined && isStanding(opened)
+
+/** The ids known, and those of the batch that the effect has entries for. */
+function idsWith(
+  entries: ReadonlyMap<string, { readonly batchId: string }> | undefined,
+  batchId: string,
+  known: readonly string[],
+): readonly string[] {
+  let ids = known
+  for (const [id, entry] of entries ?? [])
+    if (entry.batchId === batchId && !ids.includes(id)) ids = [...ids, id]
+  return ids
 }
 
 /** The batch's kinds of fruit, with those that the effect's jars hold now. */
@@ -61,7 +90,7 @@ function progressed(
   was: BatchProgress | undefined,
   stage: Stage,
   atMs: number,
-): Omit<BatchProgress, 'fruitIds'> {
+): Omit<BatchProgress, keyof OwnIds> {
   if (!was) return { stage, startedAtMs: atMs, bands: [{ stage, fromMs: atMs }], moveCount: 1 }
   return {
     stage,

@@ -350,7 +350,7 @@ describe('bottles', () => {
         [2, bottle(2)],
         [3, { kind: 'correct', found: { bottleLotId: 'lot', count: 3 } }],
       ]),
-    ).toMatchObject({ code: 'notEnough', available: 2 })
+    ).toMatchObject({ code: 'neverFilled', available: 2 })
   })
 })
 

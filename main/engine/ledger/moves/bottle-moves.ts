@@ -1,4 +1,4 @@
-/** Into bottles and out of the cellar: bottling, drawing a bottle for the table, giving one away. */
+/** Full bottles: filling them, and where they go: the table, a friend, the floor, back into a jar. */
 import { scaleMatter, splitMatter, sumMatter } from '../../../../shared/matter.ts'
 import type { MoveOf } from '../../../../shared/schemas/moves.ts'
 import { bottlesPlace, jarPlace, type CellarState } from '../cellar-state.ts'
@@ -12,6 +12,7 @@ import {
   slackMl,
   type Outcome,
 } from '../refusal.ts'
+import { added, standingOn, without } from '../shelf-counts.ts'
 import type { MoveContext } from './context.ts'
 import { afterTaking, occupiedJar, pourInto, receivingJar } from './jar-access.ts'
 
@@ -50,6 +51,7 @@ export function bottle(
           bottleSizeMl,
           filledCount: count,
           count,
+          shelves: new Map([[move.shelfId ?? null, count]]),
           perBottle: scaleMatter(part, 1 / count),
         },
       ],
@@ -69,8 +71,8 @@ export function unbottle(
   move: MoveOf<'unbottle'>,
   { atMs }: MoveContext,
 ): Outcome {
-  const { bottleLotId, count, toJarId, batchId } = move
-  const opened = takeBottles(cellar, bottleLotId, count, jarPlace(toJarId))
+  const { toJarId, batchId } = move
+  const opened = takeBottles(cellar, move, jarPlace(toJarId))
   if (!opened.ok) return opened
   const jar = receivingJar(cellar, toJarId, batchId, atMs, 'married')
   if (!jar.ok) return jar
@@ -84,24 +86,49 @@ export function unbottle(
 }
 
 export const drawBottle = (cellar: CellarState, move: MoveOf<'drawBottle'>): Outcome =>
-  takeBottles(cellar, move.bottleLotId, move.count, 'outside:glass')
+  takeBottles(cellar, move, 'outside:glass')
 
 export const give = (cellar: CellarState, move: MoveOf<'give'>): Outcome =>
-  takeBottles(cellar, move.bottleLotId, move.count, 'outside:gift')
+  takeBottles(cellar, move, 'outside:gift')
+
+export const breakBottle = (cellar: CellarState, move: MoveOf<'breakBottle'>): Outcome =>
+  takeBottles(cellar, move, 'outside:waste')
+
+export interface BottlesAsked {
+  readonly bottleLotId: string
+  readonly count: number
+  /** Left out: from wherever they stand. */
+  readonly shelfId?: string | undefined
+}
 
 export function takeBottles(
   cellar: CellarState,
-  bottleLotId: string,
-  count: number,
+  { bottleLotId, count, shelfId }: BottlesAsked,
   to: string,
 ): Outcome {
   const place = bottlesPlace(bottleLotId)
   const lot = cellar.bottles.get(bottleLotId)
   if (!lot) return refused({ code: 'unknownPlace', place })
-  if (lot.count === 0) return nothingThere(place)
-  if (count > lot.count) return notEnough(place, 'bottles', count, lot.count)
+  const available = shelfId === undefined ? lot.count : standingOn(lot.shelves, shelfId)
+  if (available === 0) return nothingThere(place)
+  if (count > available) return notEnough(place, 'bottles', count, available)
+  const shelves =
+    shelfId === undefined ? without(lot.shelves, count) : added(lot.shelves, shelfId, -count)
   return allowed({
-    bottles: new Map([[bottleLotId, { ...lot, count: lot.count - count }]]),
+    bottles: new Map([[bottleLotId, { ...lot, count: lot.count - count, shelves }]]),
     transfers: [{ from: place, to, matter: scaleMatter(lot.perBottle, count) }],
   })
+}
+
+/** Carries bottles from one shelf to another; they stay the same lot. */
+export function shelve(cellar: CellarState, move: MoveOf<'shelve'>): Outcome {
+  const { bottleLotId, count, fromShelfId, toShelfId } = move
+  const place = bottlesPlace(bottleLotId)
+  const lot = cellar.bottles.get(bottleLotId)
+  if (!lot) return refused({ code: 'unknownPlace', place })
+  const available = standingOn(lot.shelves, fromShelfId)
+  if (available === 0) return nothingThere(place)
+  if (count > available) return notEnough(place, 'bottles', count, available)
+  const shelves = added(added(lot.shelves, fromShelfId, -count), toShelfId, count)
+  return allowed({ bottles: new Map([[bottleLotId, { ...lot, shelves }]]), transfers: [] })
 }

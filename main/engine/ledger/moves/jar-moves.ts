@@ -1,7 +1,7 @@
-/** What is done to one jar without moving matter: standing it warmer, stirring, reading, crushing. */
+/** What is done without moving matter: standing a jar warmer, stirring, reading, tasting, crushing. */
 import type { MoveOf } from '../../../../shared/schemas/moves.ts'
 import { msPerDay } from '../../../../shared/spans-of-time.ts'
-import { jarPlace, restarted, type CellarState } from '../cellar-state.ts'
+import { bottlesPlace, jarPlace, restarted, type CellarState } from '../cellar-state.ts'
 import { crushedFruit } from '../fruit-charge.ts'
 import { wholeVolumeMl } from '../jar-liquid.ts'
 import { allowed, nothingThere, refused, slackMl, type Outcome } from '../refusal.ts'
@@ -30,11 +30,18 @@ export function keep(cellar: CellarState, move: MoveOf<'keep'>, { atMs }: MoveCo
 }
 
 /** A reading never changes mass: what it means is worked out beside the ledger. */
-export function read(cellar: CellarState, move: MoveOf<'read'>, { atMs }: MoveContext): Outcome {
-  const jar = occupiedJar(cellar, move.jarId, move.batchId, atMs)
+export const read = (cellar: CellarState, move: MoveOf<'read'>, { atMs }: MoveContext): Outcome =>
+  lookedInto(cellar, move, atMs)
+
+function lookedInto(
+  cellar: CellarState,
+  { jarId, batchId }: { jarId: string; batchId: string },
+  atMs: number,
+): Outcome {
+  const jar = occupiedJar(cellar, jarId, batchId, atMs)
   if (!jar.ok) return jar
-  if (wholeVolumeMl(jar.found) < slackMl) return nothingThere(jarPlace(move.jarId))
-  return allowed({ jars: new Map([[move.jarId, jar.found]]), transfers: [] })
+  if (wholeVolumeMl(jar.found) < slackMl) return nothingThere(jarPlace(jarId))
+  return allowed({ jars: new Map([[jarId, jar.found]]), transfers: [] })
 }
 
 export function crush(cellar: CellarState, move: MoveOf<'crush'>, { atMs }: MoveContext): Outcome {
@@ -46,6 +53,18 @@ export function crush(cellar: CellarState, move: MoveOf<'crush'>, { atMs }: Move
     jars: new Map([[move.jarId, { ...jar.found, fruit: crushedFruit(fruit) }]]),
     transfers: [],
   })
+}
+
+/** The scores are read off the moves; here only what was tasted must be there. */
+export function taste(cellar: CellarState, move: MoveOf<'taste'>, { atMs }: MoveContext): Outcome {
+  const { batchId, jarId, bottleLotId } = move
+  if (jarId !== undefined) return lookedInto(cellar, { jarId, batchId }, atMs)
+  const lotId = bottleLotId ?? ''
+  const place = bottlesPlace(lotId)
+  const lot = cellar.bottles.get(lotId)
+  if (!lot) return refused({ code: 'unknownPlace', place })
+  if (lot.batchId !== batchId) return refused({ code: 'jarTaken', place, batchId: lot.batchId })
+  return allowed({ transfers: [] })
 }
 
 export const remark = (): Outcome => allowed({ transfers: [] })

@@ -6,14 +6,12 @@ import {
   noMatter,
   scaleMatter,
   splitMatter,
-  subtractMatter,
   type Matter,
 } from '../../../../shared/matter.ts'
 import type { MoveOf } from '../../../../shared/schemas/moves.ts'
 import { composeSolution } from '../../solution/compose-solution.ts'
 import { liquidVolumeMl } from '../../solution/liquid-volume.ts'
 import {
-  bottlesPlace,
   jarPlace,
   lotPlace,
   type CellarState,
@@ -33,15 +31,18 @@ import {
 } from '../refusal.ts'
 import { takeBottles } from './bottle-moves.ts'
 import type { MoveContext } from './context.ts'
+import { difference } from './difference.ts'
 import { afterTaking, occupiedJar, wholeMatter } from './jar-access.ts'
+import { correctOpened, pourAway } from './opened-moves.ts'
+import { correctBottles } from './stocktake.ts'
 
 export function discard(
   cellar: CellarState,
   { from }: MoveOf<'discard'>,
   { atMs }: MoveContext,
 ): Outcome {
-  if ('bottleLotId' in from)
-    return takeBottles(cellar, from.bottleLotId, from.count, 'outside:waste')
+  if ('bottleLotId' in from) return takeBottles(cellar, from, 'outside:waste')
+  if ('openedId' in from) return pourAway(cellar, from)
   if ('lotId' in from) return discardFromLot(cellar, from)
   const jar = occupiedJar(cellar, from.jarId, undefined, atMs)
   if (!jar.ok) return jar
@@ -101,6 +102,7 @@ export function correct(
   { atMs }: MoveContext,
 ): Outcome {
   if ('bottleLotId' in found) return correctBottles(cellar, found)
+  if ('openedId' in found) return correctOpened(cellar, found)
   if ('lotId' in found) return correctLot(cellar, found)
   const place = jarPlace(found.jarId)
   const jar = occupiedJar(cellar, found.jarId, undefined, atMs)
@@ -115,13 +117,6 @@ export function correct(
     transfers: [difference(place, free, corrected)],
   })
 }
-
-/** Matter that has to come in (or, where negative, go out) for the book to match the cellar. */
-const difference = (place: string, booked: Matter, found: Matter) => ({
-  from: 'outside:correction',
-  to: place,
-  matter: subtractMatter(found, booked),
-})
 
 function correctedLiquid(
   free: Matter,
@@ -174,24 +169,3 @@ function correctLot(
 }
 
 const boughtAmount = (lot: LotState) => lotAmount({ ...lot, matter: lot.bought }).available
-
-function correctBottles(
-  cellar: CellarState,
-  found: { bottleLotId: string; count: number },
-): Outcome {
-  const place = bottlesPlace(found.bottleLotId)
-  const lot = cellar.bottles.get(found.bottleLotId)
-  if (!lot) return refused({ code: 'unknownPlace', place })
-  if (found.count > lot.filledCount)
-    return notEnough(place, 'bottles', found.count, lot.filledCount)
-  return allowed({
-    bottles: new Map([[found.bottleLotId, { ...lot, count: found.count }]]),
-    transfers: [
-      difference(
-        place,
-        scaleMatter(lot.perBottle, lot.count),
-        scaleMatter(lot.perBottle, found.count),
-      ),
-    ],
-  })
-}

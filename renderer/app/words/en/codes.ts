@@ -22,6 +22,7 @@ const move = {
   buy: 'Buy',
   charge: 'Charge fruit',
   sugar: 'Add sugar',
+  addAcid: 'Add acid',
   pourSpirit: 'Pour spirit',
   pourWater: 'Pour water',
   keep: 'How it stands',
@@ -169,6 +170,9 @@ const refusal = {
   alreadyThere: '{{place}} is in the book already. Nothing was written again.',
   noSuchMixture:
     'No liquid of this volume, strength and sugar can be in {{place}}. Check the three numbers against each other.',
+  noRoom: '{{place}} has room for {{available}}; you asked for {{asked}}.',
+  neverFilled:
+    'Only {{available}} of {{place}} were ever filled; you counted {{asked}}. The most that can be is {{nearest}}.',
 } as const satisfies Record<Refusal['code'], string>
 
 type OtherError = Exclude<ErrorCode, Refusal['code']>
