@@ -42,6 +42,17 @@ import {
 } from './schemas/marrying.ts'
 import { Move, RecordedMove } from './schemas/moves.ts'
 import {
+  KeptSeasonPlan,
+  PurchaseList,
+  Region,
+  SeasonCalendar,
+  SeasonComparison,
+  SeasonJob,
+  SeasonWishes,
+  StartSeasonPlan,
+  TickPurchase,
+} from './schemas/season.ts'
+import {
   Lineage,
   LineageRequest,
   Shelf,
@@ -302,6 +313,37 @@ export const channels = {
   'plans.follow': channel('read', z.strictObject({ batchId: Id }), FollowedPlan.nullable()),
   /** The next planned move of every batch that follows a plan. */
   'plans.next': channel('read', nothing, z.array(z.strictObject({ batchId: Id, next: Move }))),
+
+  /** When each fruit is to be had: 52 weeks from the week of that day, or from this one. */
+  'season.calendar': channel('read', z.strictObject({ from: Instant.optional() }), SeasonCalendar),
+  'season.changeRegion': channel('write', Region, Region),
+  'season.wishes': channel('read', nothing, SeasonWishes),
+  'season.keepWishes': channel('write', SeasonWishes, SeasonWishes),
+  /** Begins a plan; ask `season.planState` how far it is. The book stays as it is. */
+  'season.startPlan': channel('read', StartSeasonPlan, SeasonJob),
+  'season.planState': channel('read', z.strictObject({ jobId: Id }), SeasonJob),
+  'season.cancelPlan': channel('read', z.strictObject({ jobId: Id }), SeasonJob),
+  /** Keeps what the job came to: its purchases are the purchase list from now on. */
+  'season.keepPlan': channel('write', z.strictObject({ id: Id, jobId: Id }), KeptSeasonPlan),
+  /** The newest plan kept. */
+  'season.lastPlan': channel('read', nothing, KeptSeasonPlan.nullable()),
+  /** The job's plan, or the newest kept, beside the season before and what was done in it. */
+  'season.compare': channel('read', z.strictObject({ jobId: Id.optional() }), SeasonComparison),
+
+  'purchases.list': channel('read', nothing, PurchaseList),
+  /** Bought: it becomes a pantry lot with its price. Unticked, that purchase is struck again. */
+  'purchases.tick': channel('write', TickPurchase, PurchaseList),
+  'purchases.paper': channel(
+    'read',
+    z.strictObject({ by: z.enum(['week', 'shop']), size: z.enum(['A4', 'Letter']) }),
+    z.strictObject({ fileName: z.string(), pdfBase64: z.base64() }),
+  ),
+  /** Commas, quotes and line ends as RFC 4180 has them; no cell can run as a formula. */
+  'purchases.csv': channel(
+    'read',
+    z.strictObject({ by: z.enum(['week', 'shop']) }),
+    z.strictObject({ fileName: z.string(), csv: z.string() }),
+  ),
 
   'today.list': channel(
     'read',
