@@ -34,6 +34,15 @@ import {
 import { Refusal } from './schemas/errors.ts'
 import { Fruit, FruitOrigin, FruitPage } from './schemas/fruits.ts'
 import {
+  DrawnLabels,
+  LabelJob,
+  LabelSheet,
+  LabelStyle,
+  PaperFile,
+  StrengthPrefix,
+  UsualLabel,
+} from './schemas/labels.ts'
+import {
   CellarCosts,
   MarryReply,
   MarryRequest,
@@ -189,6 +198,32 @@ export const channels = {
     ShelfStock,
   ),
   'lineage.of': channel('read', LineageRequest, Lineage),
+
+  /** What the book would put on the labels of these lots; the maker changes it as they like. */
+  'labels.usual': channel(
+    'read',
+    z.strictObject({
+      bottleLotIds: z.array(Id).min(1).max(200),
+      strengthPrefix: StrengthPrefix,
+    }),
+    z.array(UsualLabel),
+  ),
+  /** Labels laid out on their sheets, as the paper will have them. */
+  'labels.draw': channel('read', LabelJob, DrawnLabels),
+  'labels.paper': channel('read', LabelJob, PaperFile),
+  /** Outlines and a ruler, to hold against a sheet of labels before one is used up. */
+  'labels.testPaper': channel('read', z.strictObject({ sheet: LabelSheet }), PaperFile),
+  'labels.sheets': channel(
+    'read',
+    nothing,
+    z.strictObject({ usual: z.array(LabelSheet), own: z.array(LabelSheet) }),
+  ),
+  /** Adds a sheet of the maker's own, or changes the one that has its id. */
+  'labels.keepSheet': channel('write', LabelSheet, LabelSheet),
+  'labels.removeSheet': channel('write', z.strictObject({ sheetId: Id }), nothing),
+  /** What was chosen last, or to begin with. */
+  'labels.style': channel('read', nothing, LabelStyle),
+  'labels.keepStyle': channel('write', LabelStyle, LabelStyle),
 
   'batches.list': channel('read', nothing, z.array(BatchSummary)),
   'batches.open': channel('write', Batch, Batch),
