@@ -2,6 +2,7 @@ import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import {
   addMatter,
+  mapMatter,
   massOf,
   matterKinds,
   noMatter,
@@ -18,34 +19,63 @@ import {
   liquidVolumeMl,
   lotPlace,
   bottlesPlace,
+  openedPlace,
   wholeMatter,
   matterInBottles,
   settledJar,
   type CellarState,
 } from '../../../main/engine/index.ts'
 import { buyAcid, buyFruit, buySpirit, buySugar, recorded, type Deed } from './book-of-moves.ts'
+import { fromShelf, pick, shelfDeedOf, shelfKinds, shelfOf, type Wish } from './shelf-wishes.ts'
 
 const jarIds = ['north', 'south', 'big', 'small', 'spare'] as const
 const fruitIds = ['sour_cherry', 'raspberry', 'quince', 'ginger', 'dried_plum'] as const
 
-/** A wish, made into a move by what stands in the cellar when its turn comes. */
-interface Wish {
-  readonly kind: number
-  readonly jar: number
-  readonly other: number
-  readonly share: number
-  readonly waitDays: number
-}
+/** Kinds of wishes beyond this are for the shelf. */
+const lastJarKind = 21
 
 const wish: fc.Arbitrary<Wish> = fc.record({
-  kind: fc.nat(21),
+  kind: fc.nat(lastJarKind + shelfKinds),
   jar: fc.nat(jarIds.length - 1),
   other: fc.nat(jarIds.length - 1),
   share: fc.double({ min: 0.01, max: 1, noNaN: true }),
   waitDays: fc.oneof(fc.constant(0), fc.double({ min: 0, max: 120, noNaN: true })),
 })
 
-const pick = <T>(from: readonly T[], index: number): T => from[index % from.length] as T
+const wishOf = (kind: number, jar = 0, share = 1): Wish => ({
+  kind,
+  jar,
+  other: 2,
+  share,
+  waitDays: 1,
+})
+
+/** Spirit and water in two jars, and bottles of half a litre on the shelf. */
+const bottled = [
+  ...[1, 8, 8, 8, 6].map((kind) => wishOf(kind)),
+  ...[1, 8, 8, 6].map((kind) => wishOf(kind, 1, 0.8)),
+  wishOf(lastJarKind + 1),
+]
+
+/** Anything at all, or mostly what happens on a shelf with bottles. */
+const histories = (size: fc.ArrayConstraints) =>
+  fc.oneof(
+    fc.array(wish, size),
+    fc
+      .array(
+        fc.oneof(
+          { weight: 1, arbitrary: wish },
+          {
+            weight: 4,
+            arbitrary: fc
+              .tuple(wish, fc.nat(shelfKinds - 1))
+              .map(([any, kind]) => ({ ...any, kind: lastJarKind + 1 + kind })),
+          },
+        ),
+        size,
+      )
+      .map((wishes) => [...bottled, ...wishes]),
+  )
 
 function deedOf(w: Wish, cellar: CellarState, serial: number): Deed {
   const jarId = pick(jarIds, w.jar)
@@ -61,6 +91,8 @@ function deedOf(w: Wish, cellar: CellarState, serial: number): Deed {
     )
   const bottleLot = pick([...cellar.bottles], w.other)
   const id = `made${serial}`
+  if (w.kind > lastJarKind) return shelfDeedOf(w.kind - lastJarKind - 1, w, cellar, id)
+  const shelfId = shelfOf(w)
   switch (w.kind) {
     case 0:
       return buyFruit(id, pick(fruitIds, w.other), 200 + 5000 * w.share)
@@ -153,10 +185,16 @@ function deedOf(w: Wish, cellar: CellarState, serial: number): Deed {
         bottleLotId: id,
         bottleSizeMl: 500,
         count: Math.max(1, Math.floor((freeMl / 500) * w.share)),
+        ...(shelfId !== null && { shelfId }),
       }
     case 16:
       return bottleLot
-        ? { kind: w.share < 0.5 ? 'drawBottle' : 'give', bottleLotId: bottleLot[0], count: 1 }
+        ? {
+            kind: w.share < 0.5 ? 'drawBottle' : 'give',
+            bottleLotId: bottleLot[0],
+            count: 1,
+            ...fromShelf(w),
+          }
         : { kind: 'stir', batchId, jarId }
     case 17:
       return {
@@ -165,7 +203,14 @@ function deedOf(w: Wish, cellar: CellarState, serial: number): Deed {
       }
     case 18:
       return bottleLot
-        ? { kind: 'unbottle', batchId, bottleLotId: bottleLot[0], count: 1, toJarId: jarId }
+        ? {
+            kind: 'unbottle',
+            batchId,
+            bottleLotId: bottleLot[0],
+            count: 1,
+            toJarId: jarId,
+            ...fromShelf(w),
+          }
         : { kind: 'stir', batchId, jarId }
     case 19:
       return {
@@ -234,6 +279,7 @@ function places(cellar: CellarState, atMs: number): Map<string, Matter> {
     found.set(jarPlace(id), wholeMatter(settledJar(jar, Math.max(atMs, jar.atMs))))
   for (const [id, lot] of cellar.lots) found.set(lotPlace(id), lot.matter)
   for (const [id, lot] of cellar.bottles) found.set(bottlesPlace(id), matterInBottles(lot))
+  for (const [id, { matter }] of cellar.opened) found.set(openedPlace(id), matter)
   for (const [id, matter] of cellar.outside) found.set(id, matter)
   return found
 }
@@ -242,7 +288,7 @@ describe('fold', () => {
   it('keeps every gram over 2,000 random histories of up to 40 moves', () => {
     let moves = 0
     fc.assert(
-      fc.property(fc.array(wish, { minLength: 8, maxLength: 40 }), (wishes) => {
+      fc.property(histories({ minLength: 8, maxLength: 40 }), (wishes) => {
         const history = play(wishes, () => undefined)
         moves += history.moves.length
         expectNothingMissing(history.cellar)
@@ -255,7 +301,7 @@ describe('fold', () => {
 
   it('moves exactly what its transfers say, place by place, and leaves no negative amount', () => {
     fc.assert(
-      fc.property(fc.array(wish, { minLength: 8, maxLength: 40 }), (wishes) => {
+      fc.property(histories({ minLength: 8, maxLength: 40 }), (wishes) => {
         let untoldG = 0
         let leastG = 0
         play(wishes, (before, after, step) => {
@@ -276,6 +322,8 @@ describe('fold', () => {
           for (const jar of after.jars.values())
             for (const body of [jar.bodies.free, jar.bodies.held, jar.bodies.bed])
               for (const kind of matterKinds) leastG = Math.min(leastG, body[kind])
+          for (const { matter } of after.opened.values())
+            for (const kind of matterKinds) leastG = Math.min(leastG, matter[kind])
         })
         expect(untoldG).toBeLessThan(1e-6)
         expect(leastG).toBeGreaterThan(-1e-6)
@@ -286,7 +334,7 @@ describe('fold', () => {
 
   it('gives the same state to the bit, whole or move by move', () => {
     fc.assert(
-      fc.property(fc.array(wish, { minLength: 8, maxLength: 30 }), (wishes) => {
+      fc.property(histories({ minLength: 8, maxLength: 30 }), (wishes) => {
         const { cellar, moves } = play(wishes, () => undefined)
         const whole = fold(moves, { fruitOf })
         expect(whole.refused).toEqual([])
@@ -297,9 +345,40 @@ describe('fold', () => {
     )
   })
 
+  it('has each bottle on one shelf, no more than were filled, and none above its size', () => {
+    const told = new Map<string, number>()
+    fc.assert(
+      fc.property(histories({ minLength: 20, maxLength: 60 }), (wishes) => {
+        play(wishes, (_, after, { recorded: { move } }) => {
+          told.set(move.kind, (told.get(move.kind) ?? 0) + 1)
+          for (const [id, { count, filledCount, shelves }] of after.bottles) {
+            const counts = [...shelves.values()]
+            expect(counts.every((there) => Number.isInteger(there) && there > 0)).toBe(true)
+            expect(counts.reduce((sum, there) => sum + there, 0)).toBe(count)
+            const standing = [...after.opened.values()].filter(
+              (opened) => opened.bottleLotId === id && massOf(opened.matter) > 0,
+            )
+            expect(count + standing.length).toBeLessThanOrEqual(filledCount)
+          }
+          for (const { matter, bottleSizeMl } of after.opened.values())
+            expect(liquidVolumeMl(mapMatter(matter, (g) => Math.max(0, g)))).toBeLessThanOrEqual(
+              bottleSizeMl + 1,
+            )
+        })
+      }),
+      { numRuns: 400 },
+    )
+    // The generator must have come to each of them.
+    for (const kind of [
+      ...(['shelve', 'openBottle', 'pourGlass', 'topUp', 'taste', 'breakBottle'] as const),
+      ...(['discard', 'correct', 'unbottle', 'drawBottle', 'give'] as const),
+    ])
+      expect([kind, (told.get(kind) ?? 0) > 20]).toEqual([kind, true])
+  })
+
   it('never makes a liquid stronger than the strongest spirit poured', () => {
     fc.assert(
-      fc.property(fc.array(wish, { minLength: 8, maxLength: 30 }), (wishes) => {
+      fc.property(histories({ minLength: 8, maxLength: 30 }), (wishes) => {
         const withoutCorrections = wishes.filter(({ kind }) => kind !== 21)
         play(withoutCorrections, (_, after) => {
           for (const jar of after.jars.values()) {

@@ -3,6 +3,7 @@ import { addMatter, noMatter, scaleMatter, splitMatter } from '../../../../share
 import type { MoveOf } from '../../../../shared/schemas/moves.ts'
 import { liquidVolumeMl } from '../../solution/liquid-volume.ts'
 import {
+  bottlesPlace,
   isStanding,
   openedPlace,
   type CellarState,
@@ -21,6 +22,7 @@ import {
 import { takeBottles } from './bottle-moves.ts'
 import type { MoveContext } from './context.ts'
 import { difference } from './difference.ts'
+import { neverFilled, openedOf } from './stocktake.ts'
 
 export function openBottle(
   cellar: CellarState,
@@ -60,8 +62,9 @@ export function topUp(cellar: CellarState, move: MoveOf<'topUp'>): Outcome {
   if (openedId === fromOpenedId) return refused({ code: 'sameJar', place })
   const source = standing(cellar, fromOpenedId)
   if (!source.ok) return source
-  const target = cellar.opened.get(openedId)
-  if (!target) return refused({ code: 'unknownPlace', place })
+  const into = standing(cellar, openedId)
+  if (!into.ok) return into
+  const target = into.found
   const availableMl = liquidVolumeMl(source.found.matter)
   const fits = fittingShare(target, source.found)
   const fitsMl = fits * availableMl
@@ -130,7 +133,13 @@ export function correctOpened(
   const bottle = cellar.opened.get(openedId)
   const lot = bottle && cellar.bottles.get(bottle.bottleLotId)
   if (!bottle || !lot) return refused({ code: 'unknownPlace', place })
-  const { bottleSizeMl } = bottle
+  const { bottleLotId, bottleSizeMl } = bottle
+  if (!isStanding(bottle) && volumeMl > 0) {
+    // What was thought empty stands again, beside all that is full.
+    const asked = lot.count + openedOf(cellar, bottleLotId, lot) + 1
+    const most = lot.filledCount
+    if (asked > most) return neverFilled(bottlesPlace(bottleLotId), asked, most, most)
+  }
   if (volumeMl > bottleSizeMl + slackMl)
     return refused({
       code: 'noRoom',

@@ -18,16 +18,8 @@ export function correctBottles(cellar: CellarState, counted: Counted): Outcome {
   const lot = cellar.bottles.get(bottleLotId)
   if (!lot) return refused({ code: 'unknownPlace', place })
   const elsewhere = shelfId === undefined ? 0 : lot.count - standingOn(lot.shelves, shelfId)
-  const most = lot.filledCount - openedOf(cellar, lot, bottleLotId) - elsewhere
-  if (count > most)
-    return refused({
-      code: 'neverFilled',
-      place,
-      unit: 'bottles',
-      asked: count,
-      available: lot.filledCount,
-      nearest: Math.max(0, most),
-    })
+  const most = lot.filledCount - openedOf(cellar, bottleLotId, lot) - elsewhere
+  if (count > most) return neverFilled(place, count, lot.filledCount, Math.max(0, most))
   const found = { ...lot, count: elsewhere + count, shelves: shelvesFound(lot, counted) }
   return allowed({
     bottles: new Map([[bottleLotId, found]]),
@@ -41,8 +33,15 @@ export function correctBottles(cellar: CellarState, counted: Counted): Outcome {
   })
 }
 
-/** Opened bottles that still stand were filled once too. */
-function openedOf({ opened, batches }: CellarState, { batchId }: BottleState, bottleLotId: string) {
+export const neverFilled = (place: string, asked: number, filled: number, nearest: number) =>
+  refused({ code: 'neverFilled', place, unit: 'bottles', asked, available: filled, nearest })
+
+/** Opened bottles of a lot that still stand: they were filled once too. */
+export function openedOf(
+  { opened, batches }: CellarState,
+  bottleLotId: string,
+  { batchId }: BottleState,
+): number {
   const ids = batches.get(batchId)?.openedIds ?? []
   return ids.filter((id) => {
     const one = opened.get(id)
