@@ -148,6 +148,57 @@ describe('mend.solve', () => {
     expect(cost.minor - costBefore.minor).toBeCloseTo(2 * (added?.amount ?? 0), 4)
   })
 
+  it('sharpens a flat jar with acid of the pantry, and the book has it once recorded', async () => {
+    const bought: Move = {
+      at,
+      kind: 'buy',
+      lotId: 'citric',
+      goods: { kind: 'acid' },
+      massG: 100,
+      priceMinor: 300,
+    }
+    await t.ask('moves.record', { key: 'acid', moves: [bought] })
+    const { amounts, cost, costBefore } = await t.ask('mend.solve', {
+      jarId: 'weak',
+      wishes: { acidGPerL: exactly(4) },
+      parts: [{ place: 'lot:citric' }],
+    })
+    const massG = amounts[0]?.amount ?? 0
+    expect(amounts).toMatchObject([{ place: 'lot:citric', unit: 'g' }])
+    expect(cost.minor - costBefore.minor).toBeCloseTo(3 * massG, 6)
+    const mended: Move = {
+      at: '2026-11-12T10:00:00Z',
+      kind: 'addAcid',
+      batchId,
+      jarId: 'weak',
+      lotId: 'citric',
+      massG,
+    }
+    await t.ask('moves.record', { key: 'mended', moves: [mended] })
+    const jars = await t.ask('jars.list', {})
+    const weak = jars.find((one) => one.jar.id === 'weak')?.contents?.liquid
+    expect(weak?.acidGPerL).toBeCloseTo(4, 4)
+    const pantry = await t.ask('pantry.list', {})
+    expect(pantry.find(({ id }) => id === 'citric')?.massG).toBeCloseTo(100 - massG, 6)
+  })
+
+  it('buys the acid that the pantry lacks in the same breath, and takes both back', async () => {
+    const when = '2026-11-12T10:00:00Z'
+    await t.ask('moves.record', {
+      key: 'both',
+      moves: [
+        { at: when, kind: 'buy', lotId: 'fresh', goods: { kind: 'acid' }, massG: 8 },
+        { at: when, kind: 'addAcid', batchId, jarId: 'weak', lotId: 'fresh', massG: 8 },
+      ],
+    })
+    const acidOf = async () =>
+      (await t.ask('jars.list', {})).find((one) => one.jar.id === 'weak')?.contents?.free.acidG
+    expect(await acidOf()).toBeCloseTo(8, 9)
+    await t.ask('moves.undo', { key: 'back' })
+    expect(await acidOf()).toBe(0)
+    expect((await t.ask('pantry.list', {})).some(({ id }) => id === 'fresh')).toBe(false)
+  })
+
   it('counts sugar that still lies at the bottom as dissolved', async () => {
     const later = '2026-11-12T10:00:00Z'
     const sweeten: Move = {

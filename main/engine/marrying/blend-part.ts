@@ -29,7 +29,7 @@ export interface BlendPart extends PartLimits {
 
 /** Places from which comes what the book does not keep. */
 export const tapPlace = 'outside:tap'
-/** Citric acid by the gram: the pantry keeps none, so the book does not either. */
+/** Citric acid that the pantry has not: bought for the blend, at a price not known yet. */
 export const acidPlace = 'outside:acid'
 
 export const waterPart = (limits: PartLimits = {}): BlendPart => ({

@@ -35,7 +35,7 @@ export function MarryScreen() {
     keepsLast: true,
   })
   const reply = request && data
-  const isEmpty = places.isHere && places.all.length <= 1
+  const isEmpty = places.isHere && places.all.every(({ there }) => there === undefined)
   return (
     <Page title={t('marry.title')} lead={t('marry.lead')} before={<Tabs here="marry" />}>
       {isEmpty ? (

@@ -11,7 +11,10 @@ import type { AmountUnit } from '../../../shared/schemas/marrying.ts'
 import type { VesselShape } from '../../parts/vessel/vessel-profiles.ts'
 
 export const tap = 'outside:tap'
+/** Citric acid that the pantry has not: bought for the blend. */
 export const acid = 'outside:acid'
+
+export type PlaceKind = 'extract' | 'spirit' | 'sweetener' | 'acid' | 'water'
 
 export interface Drawn {
   readonly shape: VesselShape
@@ -26,6 +29,7 @@ export interface Drawn {
 export interface PlaceShown {
   readonly place: string
   readonly group: 'jars' | 'bottles' | 'pantry'
+  readonly kind: PlaceKind
   readonly name: string
   readonly unit: AmountUnit
   /** Undefined where there is no end. */
@@ -51,6 +55,7 @@ export function jarShown(
   return {
     place: `jar:${jar.id}`,
     group: 'jars',
+    kind: 'extract',
     name: jar.name,
     unit: 'ml',
     there: liquid.volumeMl,
@@ -70,16 +75,18 @@ export function jarShown(
   }
 }
 
-/** Spirit and sugar stand in what they were bought in: drawn as full as they are still. */
+/** Spirit, sugar and acid stand in what they were bought in: drawn as full as they are still. */
 export function lotShown(lot: PantryLot, name: string): PlaceShown | undefined {
-  const isSpirit = lot.goods.kind === 'spirit'
+  const { kind } = lot.goods
+  const isSpirit = kind === 'spirit'
   const there = isSpirit ? (lot.volumeMl ?? 0) : lot.massG
-  if (lot.goods.kind === 'fruit' || there < least) return undefined
-  const bought = isSpirit ? (lot.boughtVolumeMl ?? there) : lot.boughtMassG * sugarMlPerG
-  const standsMl = isSpirit ? there : there * sugarMlPerG
+  if (kind === 'fruit' || there < least) return undefined
+  const bought = isSpirit ? (lot.boughtVolumeMl ?? there) : lot.boughtMassG * powderMlPerG
+  const standsMl = isSpirit ? there : there * powderMlPerG
   return {
     place: `lot:${lot.id}`,
     group: 'pantry',
+    kind,
     name,
     unit: isSpirit ? 'ml' : 'g',
     there,
@@ -91,15 +98,17 @@ export function lotShown(lot: PantryLot, name: string): PlaceShown | undefined {
       liquidMl: isSpirit ? standsMl : 0,
       pulpMl: 0,
       bedMl: isSpirit ? 0 : standsMl,
-      colour: isSpirit ? 'var(--strength)' : 'var(--sugar)',
+      colour: lotInk[kind],
     },
     batchId: undefined,
     batchName: undefined,
   }
 }
 
-/** Loose sugar takes about this room; common practice. */
-const sugarMlPerG = 1.2
+const lotInk = { spirit: 'var(--strength)', sweetener: 'var(--sugar)', acid: 'var(--ink-quiet)' }
+
+/** Loose sugar, and citric acid, take about this room; common practice. */
+const powderMlPerG = 1.2
 const brim = 1.05
 
 export function bottlesShown(
@@ -112,6 +121,7 @@ export function bottlesShown(
   return {
     place: `bottles:${lot.id}`,
     group: 'bottles',
+    kind: 'extract',
     name,
     unit: 'bottles',
     there: lot.count,
@@ -130,11 +140,12 @@ export function bottlesShown(
   }
 }
 
-export const endless = (place: string, name: string, unit: AmountUnit): PlaceShown => ({
+export const endless = (place: string, name: string, kind: 'water' | 'acid'): PlaceShown => ({
   place,
   group: 'pantry',
+  kind,
   name,
-  unit,
+  unit: kind === 'water' ? 'ml' : 'g',
   there: undefined,
   liquid: undefined,
   drawn: undefined,

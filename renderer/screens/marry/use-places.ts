@@ -9,8 +9,6 @@ import { acid, bottlesShown, endless, jarShown, lotShown, tap, type PlaceShown }
 export interface Places {
   readonly all: readonly PlaceShown[]
   readonly byPlace: ReadonlyMap<string, PlaceShown>
-  /** Kept outside the book: offered where one jar is mended. */
-  readonly citric: PlaceShown
   readonly isHere: boolean
 }
 
@@ -44,13 +42,12 @@ export function usePlaces(): Places {
     ]
     const all = [
       ...found.filter((one) => one !== undefined),
-      endless(tap, t('marry.parts.water'), 'ml'),
+      endless(tap, t('marry.parts.water'), 'water'),
+      endless(acid, t('marry.parts.acid'), 'acid'),
     ]
-    const citric = endless(acid, t('marry.parts.acid'), 'g')
     return {
       all,
-      byPlace: new Map([...all, citric].map((one) => [one.place, one])),
-      citric,
+      byPlace: new Map(all.map((one) => [one.place, one])),
       isHere: jars !== undefined && pantry !== undefined && bottles !== undefined,
     }
   }, [t, jars, pantry, bottles, batches, lotNames, size])

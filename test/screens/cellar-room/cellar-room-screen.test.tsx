@@ -64,6 +64,17 @@ describe('CellarRoomScreen', () => {
     ])
   })
 
+  it('buys citric acid by the gram', async () => {
+    const { bridge, user } = showApp('/cellar-room', { 'moves.record': recorded })
+    await user.click(await screen.findByRole('button', { name: 'Buy goods' }))
+    const dialog = within(screen.getByRole('dialog'))
+    await user.click(dialog.getByRole('radio', { name: 'Citric acid' }))
+    await user.type(dialog.getByRole('textbox', { name: /Mass/ }), '100{Enter}')
+    expect(bridge.requests('moves.record')[0]?.moves).toMatchObject([
+      { kind: 'buy', goods: { kind: 'acid' }, massG: 100 },
+    ])
+  })
+
   it('buys fruit of the library by mass', async () => {
     const { bridge, user } = showApp('/cellar-room', { 'moves.record': recorded })
     await user.click(await screen.findByRole('button', { name: 'Buy goods' }))

@@ -69,12 +69,14 @@ describe('movesOf', () => {
       amount('lot:spirit', 'ml', 0.001),
       amount('bottles:old', 'bottles', 3),
       amount('outside:acid', 'g', 4),
+      amount('lot:citric', 'g', 2.5),
     ],
     batchId: 'damson',
     toJarId: 'wicker',
     at: '2026-11-20T10:00:00Z',
     note: ' poured slowly ',
-    acidWords: (massG) => `${massG} g of acid`,
+    isAcid: (lotId) => lotId === 'citric',
+    bought: { lotId: 'fresh', massG: 100, priceMinor: 250 },
   })
 
   it('marries jars first, then opens bottles, then adds what the pantry and the tap give', () => {
@@ -83,7 +85,9 @@ describe('movesOf', () => {
       'unbottle',
       'pourWater',
       'sugar',
-      'remark',
+      'addAcid',
+      'buy',
+      'addAcid',
     ])
   })
 
@@ -96,6 +100,12 @@ describe('movesOf', () => {
       note: 'poured slowly',
     })
     expect(moves[3]).toMatchObject({ kind: 'sugar', massG: 480 })
+  })
+
+  it('takes acid from its lot, and buys what the pantry has not in the same breath', () => {
+    expect(moves[4]).toMatchObject({ kind: 'addAcid', lotId: 'citric', massG: 2.5 })
+    expect(moves[5]).toMatchObject({ kind: 'buy', lotId: 'fresh', massG: 100, priceMinor: 250 })
+    expect(moves[6]).toMatchObject({ kind: 'addAcid', lotId: 'fresh', massG: 4 })
   })
 
   it('keeps to the contract', () => {
@@ -114,8 +124,24 @@ describe('cures', () => {
     const places = [
       lotShown(spiritLot(), 'Spirit'),
       lotShown(spiritLot({ id: 'second' }), 'Spirit'),
-      endless('outside:tap', 'Water', 'ml'),
+      endless('outside:tap', 'Water', 'water'),
     ].filter((one) => one !== undefined)
     expect(helpersOf(cures.tooSweet, places)).toEqual(['lot:spirit', 'outside:tap'])
+  })
+
+  it('sharpen with the acid there is, and only without any with acid still to buy', () => {
+    const toBuy = endless('outside:acid', 'Citric acid', 'acid')
+    const lot = lotShown(
+      {
+        id: 'citric',
+        goods: { kind: 'acid' },
+        boughtAt: '2026-11-01T10:00:00Z',
+        boughtMassG: 100,
+        massG: 80,
+      },
+      'Citric acid',
+    )
+    expect(helpersOf(cures.tooFlat, [...(lot ? [lot] : []), toBuy])).toEqual(['lot:citric'])
+    expect(helpersOf(cures.tooFlat, [toBuy])).toEqual(['outside:acid'])
   })
 })

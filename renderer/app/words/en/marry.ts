@@ -5,7 +5,6 @@ import type {
   Trouble,
   WishName,
 } from '../../../../shared/schemas/marrying.ts'
-import type { Means } from '../../../screens/marry/mend/troubles.ts'
 import type { AmountKind, Sense } from '../../../screens/marry/entries.ts'
 
 const wish = {
@@ -61,11 +60,6 @@ const trouble = {
   hazy: 'Hazy',
 } as const satisfies Record<Trouble, string>
 
-const means = {
-  water: 'Water from the tap',
-  acid: 'Citric acid',
-} as const satisfies Record<Means, string>
-
 export const marry = {
   title: 'Marry',
   lead: 'Choose what goes in and say what it shall be: the amounts follow.',
@@ -83,8 +77,8 @@ export const marry = {
     all: 'Use all of it',
     none: 'No jar holds liquid, and the pantry holds neither spirit nor sugar.',
     goBatches: 'Go to Batches',
-    water: means.water,
-    acid: means.acid,
+    water: 'Water from the tap',
+    acid: 'Citric acid, bought for it',
     takes: 'takes {{amount}}',
     vintage: '{{name}}, {{size}}',
     ofBatch: 'of {{batch}}',
@@ -185,8 +179,10 @@ export const marry = {
     toBatch: 'Go to the batch',
     after: 'After it, {{jar}}',
     breaks: 'A later move would no longer be possible. Nothing is written until it is changed.',
-    acidNote: 'Citric acid added: {{amount}}.',
-    acid: 'Acid by the gram is not kept in the pantry: it is written down as a remark, and the book’s acid does not change.',
+    acidBought: 'Citric acid bought with it',
+    acidMass: 'Bought',
+    acidMassHint: 'Left empty: just what goes in. The rest stays in the pantry.',
+    acidPrice: 'Price',
   },
   mend: {
     title: 'Mend one jar',

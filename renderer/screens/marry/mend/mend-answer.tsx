@@ -5,7 +5,7 @@ import type { MendReply } from '../../../../shared/schemas/marrying.ts'
 import { useWords } from '../../../app/words/use-words.ts'
 import { Section } from '../../../parts/page/page.tsx'
 import { useQuantities } from '../../../parts/quantity/use-quantities.ts'
-import { acid, type PlaceShown } from '../places.ts'
+import type { PlaceShown } from '../places.ts'
 import { Recorded, RecordingRow } from '../record/recording-row.tsx'
 import { AmountTable } from '../result/amount-table.tsx'
 import { BrokenList } from '../result/broken-list.tsx'
@@ -28,7 +28,7 @@ export function MendAnswer({ reply, jar, places }: MendAnswerProps) {
   const { amounts, liquid, cost, costBefore, fill, broken } = reply
   const added = {
     minor: Math.max(cost.minor - costBefore.minor, 0),
-    isComplete: amounts.every((one) => one.cost.isComplete || one.place === acid),
+    isComplete: amounts.every((one) => one.cost.isComplete),
   }
   return (
     <div className={styles.answer}>

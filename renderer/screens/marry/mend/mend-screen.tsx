@@ -27,10 +27,7 @@ export function MendScreen({ jarId }: { jarId?: string | undefined }) {
   const jars = places.all.filter(({ group }) => group === 'jars')
   const jar = places.byPlace.get(`jar:${jarId ?? ''}`)
   const others = useMemo(
-    () => [
-      ...places.all.filter(({ group, place }) => group !== 'bottles' && place !== jar?.place),
-      places.citric,
-    ],
+    () => places.all.filter(({ group, place }) => group !== 'bottles' && place !== jar?.place),
     [places, jar],
   )
   return (

@@ -2,9 +2,7 @@
 import type { Liquid } from '../../../../shared/schemas/cellar.ts'
 import type { Trouble } from '../../../../shared/schemas/marrying.ts'
 import type { WishedFor } from '../entries.ts'
-import { acid, tap, type PlaceShown } from '../places.ts'
-
-export type Means = 'water' | 'acid'
+import type { PlaceKind, PlaceShown } from '../places.ts'
 
 export interface Cure {
   readonly target: WishedFor
@@ -14,19 +12,10 @@ export interface Cure {
   /** What may be kept as it is, and whether it is at first. */
   readonly holds: readonly WishedFor[]
   readonly holdsAtFirst: boolean
-  readonly helps: (place: PlaceShown) => boolean
+  readonly helps: readonly PlaceKind[]
 }
 
 export type SumTrouble = Exclude<Trouble, 'hazy'>
-
-const isSpirit = ({ place, unit }: PlaceShown) => place.startsWith('lot:') && unit === 'ml'
-const isSweet = ({ place, unit }: PlaceShown) => place.startsWith('lot:') && unit === 'g'
-const isWater = ({ place }: PlaceShown) => place === tap
-const isAcid = ({ place }: PlaceShown) => place === acid
-const any =
-  (...tests: readonly ((place: PlaceShown) => boolean)[]) =>
-  (place: PlaceShown) =>
-    tests.some((test) => test(place))
 
 const to = (value: number, step: number) => Math.max(Math.round(value / step) * step, 0)
 
@@ -37,7 +26,7 @@ export const cures: Readonly<Record<SumTrouble, Cure>> = {
     isUp: false,
     holds: ['strengthPctVol'],
     holdsAtFirst: true,
-    helps: any(isWater, isSpirit),
+    helps: ['water', 'spirit'],
   },
   tooWeak: {
     target: 'strengthPctVol',
@@ -45,7 +34,7 @@ export const cures: Readonly<Record<SumTrouble, Cure>> = {
     isUp: true,
     holds: ['sugarGPerL'],
     holdsAtFirst: true,
-    helps: any(isSpirit, isSweet),
+    helps: ['spirit', 'sweetener'],
   },
   tooStrong: {
     target: 'strengthPctVol',
@@ -53,7 +42,7 @@ export const cures: Readonly<Record<SumTrouble, Cure>> = {
     isUp: false,
     holds: ['sugarGPerL'],
     holdsAtFirst: true,
-    helps: any(isWater, isSweet),
+    helps: ['water', 'sweetener'],
   },
   tooSour: {
     target: 'acidGPerL',
@@ -61,7 +50,7 @@ export const cures: Readonly<Record<SumTrouble, Cure>> = {
     isUp: false,
     holds: ['strengthPctVol', 'sugarGPerL'],
     holdsAtFirst: true,
-    helps: any(isWater, isSpirit, isSweet),
+    helps: ['water', 'spirit', 'sweetener'],
   },
   tooFlat: {
     target: 'acidGPerL',
@@ -69,16 +58,14 @@ export const cures: Readonly<Record<SumTrouble, Cure>> = {
     isUp: true,
     holds: ['strengthPctVol', 'sugarGPerL'],
     holdsAtFirst: false,
-    helps: isAcid,
+    helps: ['acid'],
   },
 }
 
-/** One lot of each kind that helps; the maker adds others. */
+/** One place of each kind that helps, the first there is; the maker adds others. */
 export function helpersOf({ helps }: Cure, places: readonly PlaceShown[]): string[] {
-  const chosen = new Map<string, string>()
-  for (const place of places) {
-    const kind = place.place.startsWith('lot:') ? `lot ${place.unit}` : place.place
-    if (helps(place) && !chosen.has(kind)) chosen.set(kind, place.place)
-  }
+  const chosen = new Map<PlaceKind, string>()
+  for (const { kind, place } of places)
+    if (helps.includes(kind) && !chosen.has(kind)) chosen.set(kind, place)
   return [...chosen.values()]
 }

@@ -3,7 +3,7 @@ import { useState } from 'react'
 import type { Batch } from '../../../../shared/schemas/cellar.ts'
 import type { BlendAmount } from '../../../../shared/schemas/marrying.ts'
 import { newId } from '../../../app/new-id.ts'
-import { useWrite } from '../../../app/queries.ts'
+import { useRead, useWrite } from '../../../app/queries.ts'
 import { useWords } from '../../../app/words/use-words.ts'
 import { Button } from '../../../parts/button/button.tsx'
 import { Form } from '../../../parts/dialog/form.tsx'
@@ -12,11 +12,11 @@ import { FailureNote } from '../../../parts/failure/failure-note.tsx'
 import { ChoiceField } from '../../../parts/fields/choice-field.tsx'
 import { TextInput } from '../../../parts/fields/text-input.tsx'
 import { useBatches } from '../../../parts/names/use-names.ts'
-import { useQuantities } from '../../../parts/quantity/use-quantities.ts'
 import { DateTimeField } from '../../../parts/time/date-time-field.tsx'
 import { acid } from '../places.ts'
+import { AcidBought } from './acid-bought.tsx'
 import { After } from './after.tsx'
-import { movesOf } from './recording.ts'
+import { movesOf, type AcidPurchase } from './recording.ts'
 
 export interface RecordDialogProps {
   isOpen: boolean
@@ -44,8 +44,8 @@ const fresh = 'new'
 function RecordForm(props: RecordDialogProps) {
   const { amounts, toJarId, batchIds, mayOpenBatch, onClose, onRecorded } = props
   const t = useWords()
-  const { text } = useQuantities()
   const batches = useBatches()
+  const pantry = useRead('pantry.list', {}).data
   const record = useWrite('moves.record')
   const open = useWrite('batches.open')
   // One key and one id for the form's life: pressing twice records once.
@@ -55,6 +55,7 @@ function RecordForm(props: RecordDialogProps) {
   const [name, setName] = useState('')
   const [at, setAt] = useState<string | undefined>(() => new Date().toISOString())
   const [note, setNote] = useState('')
+  const [bought, setBought] = useState<AcidPurchase>(() => ({ lotId: newId() }))
   const [wasTried, setTried] = useState(false)
 
   const isFresh = chosen === fresh
@@ -67,7 +68,8 @@ function RecordForm(props: RecordDialogProps) {
           toJarId,
           at,
           note,
-          acidWords: (massG) => t('marry.record.acidNote', { amount: text(massG, 'mass') }),
+          isAcid: (lotId) => pantry?.find(({ id }) => id === lotId)?.goods.kind === 'acid',
+          bought,
         })
   // A batch that is not open yet cannot be asked about: the vessel will be the same.
   const shownId = isFresh ? batchIds[0] : chosen
@@ -117,7 +119,9 @@ function RecordForm(props: RecordDialogProps) {
         rows={2}
         maxLength={4000}
       />
-      {amounts.some(({ place }) => place === acid) && <p>{t('marry.record.acid')}</p>}
+      {amounts.some(({ place }) => place === acid) && (
+        <AcidBought bought={bought} onChange={setBought} />
+      )}
       {shownId !== undefined && <After moves={movesInto(shownId)} toJarId={toJarId} />}
       <FailureNote error={open.error ?? record.error} />
       <DialogActions>

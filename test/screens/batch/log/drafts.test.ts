@@ -93,6 +93,16 @@ describe('addingMoves', () => {
     const bought = addingMoves({ ...draft, jarIds: ['north'], amount: 500 }, 'damson')
     expect(!bought.ok && bought.problems.map(({ field }) => field)).toEqual(['purchase.fruitId'])
   })
+
+  it('buys acid by mass on the way, into the jars whose liquid it can dissolve in', () => {
+    const draft = startAdding('addAcid', logContext())
+    expect(draft.isJustBought).toBe(true)
+    const made = addingMoves({ ...draft, jarIds: ['north'], amount: 6 }, 'damson')
+    expect(made.ok && made.moves).toMatchObject([
+      { kind: 'buy', goods: { kind: 'acid' }, massG: 6 },
+      { kind: 'addAcid', jarId: 'north', massG: 6 },
+    ])
+  })
 })
 
 describe('evenShare', () => {
@@ -266,6 +276,7 @@ const everyMove: Move[] = [
     },
   },
   { ...own, kind: 'sugar', jarId: 'north', lotId: 'sugar', massG: 300 },
+  { ...own, kind: 'addAcid', jarId: 'north', lotId: 'citric', massG: 6 },
   { ...own, kind: 'pourSpirit', jarId: 'north', lotId: 'spirit', volumeMl: 500, temperatureC: 12 },
   { ...own, kind: 'pourWater', jarId: 'north', volumeMl: 200, temperatureC: 10 },
   { ...own, kind: 'keep', jarId: 'north', temperatureC: 14, turned: 'weekly' },
