@@ -17,6 +17,13 @@ export interface BottleLotRow {
   readonly bottleSizeMl: number
   readonly filledCount: number
   readonly count: number
+  /** By shelf, what has no place first. */
+  readonly places: readonly BottlePlaceRow[]
+}
+
+export interface BottlePlaceRow {
+  readonly shelfId: string | null
+  readonly count: number
 }
 
 export interface LotRows {
@@ -35,7 +42,14 @@ export function putLots(book: Book, { pantry, bottles }: LotRows): void {
     `INSERT OR REPLACE INTO bottle_lot (id, batch_id, bottled_at, bottle_size_ml, filled_count, count)
      VALUES (:id, :batchId, :bottledAt, :bottleSizeMl, :filledCount, :count)`,
   )
-  for (const lot of bottles) putBottles.run(lot)
+  // A lot's places go with its old row.
+  const putPlace = book.prepare(
+    'INSERT INTO bottle_place (bottle_lot_id, shelf_id, count) VALUES (?, ?, ?)',
+  )
+  for (const { places, ...lot } of bottles) {
+    putBottles.run(lot)
+    for (const { shelfId, count } of places) putPlace.run(lot.id, shelfId, count)
+  }
 }
 
 /** Forgets all lots and writes these. */
@@ -45,6 +59,7 @@ export function replaceLots(book: Book, rows: LotRows): void {
 }
 
 export function readLots(book: Book): LotRows {
+  const places = placesByLot(book)
   return {
     pantry: book
       .prepare(
@@ -52,11 +67,29 @@ export function readLots(book: Book): LotRows {
                 price_minor AS priceMinor FROM pantry_lot ORDER BY id`,
       )
       .all() as PantryLotRow[],
-    bottles: book
-      .prepare(
-        `SELECT id, batch_id AS batchId, bottled_at AS bottledAt, bottle_size_ml AS bottleSizeMl,
-                filled_count AS filledCount, count FROM bottle_lot ORDER BY id`,
-      )
-      .all() as BottleLotRow[],
+    bottles: (
+      book
+        .prepare(
+          `SELECT id, batch_id AS batchId, bottled_at AS bottledAt, bottle_size_ml AS bottleSizeMl,
+                  filled_count AS filledCount, count FROM bottle_lot ORDER BY id`,
+        )
+        .all() as Omit<BottleLotRow, 'places'>[]
+    ).map((lot) => ({ ...lot, places: places.get(lot.id) ?? [] })),
   }
+}
+
+function placesByLot(book: Book): Map<string, BottlePlaceRow[]> {
+  const rows = book
+    .prepare(
+      `SELECT bottle_lot_id AS lotId, shelf_id AS shelfId, count FROM bottle_place
+       ORDER BY bottle_lot_id, shelf_id`,
+    )
+    .all() as (BottlePlaceRow & { lotId: string })[]
+  const byLot = new Map<string, BottlePlaceRow[]>()
+  for (const { lotId, ...place } of rows) {
+    const known = byLot.get(lotId)
+    if (known) known.push(place)
+    else byLot.set(lotId, [place])
+  }
+  return byLot
 }

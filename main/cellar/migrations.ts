@@ -150,4 +150,27 @@ export const migrations: readonly Migration[] = [
       CREATE INDEX plan_recipe ON plan (recipe_id);
     `,
   },
+  {
+    version: 40,
+    does: 'keep the shelves that bottles stand on; derive which bottles stand where',
+    sql: `
+      CREATE TABLE shelf (
+        id TEXT PRIMARY KEY,
+        name TEXT NOT NULL,
+        temperature_c REAL NOT NULL,
+        light TEXT NOT NULL CHECK (light IN ('dark', 'dim', 'daylight')),
+        is_retired INTEGER NOT NULL CHECK (is_retired IN (0, 1))
+      ) STRICT;
+
+      -- Derived from the ledger like the lots; no shelf is a place too.
+      CREATE TABLE bottle_place (
+        bottle_lot_id TEXT NOT NULL REFERENCES bottle_lot (id) ON DELETE CASCADE,
+        shelf_id TEXT REFERENCES shelf (id),
+        count INTEGER NOT NULL CHECK (count > 0)
+      ) STRICT;
+      CREATE UNIQUE INDEX bottle_place_once ON bottle_place (bottle_lot_id, ifnull(shelf_id, ''));
+      INSERT INTO bottle_place (bottle_lot_id, count)
+        SELECT id, count FROM bottle_lot WHERE count > 0;
+    `,
+  },
 ]

@@ -7,6 +7,7 @@ import {
   jarPlace,
   liquidVolumeMl,
   lotPlace,
+  openedPlace,
   wholeMatter,
   type CellarState,
   type Costs,
@@ -70,6 +71,12 @@ function placesOf(cellar: CellarState, costOf: (place: string) => Cost): PlaceCo
         perBottle: cost.minor / count,
         ...perLitre(cost, count * bottleSizeMl),
       })
+  }
+  for (const [id, { matter }] of cellar.opened) {
+    const amount = liquidVolumeMl(matter)
+    const cost = costOf(openedPlace(id))
+    if (amount >= least)
+      told.push({ place: openedPlace(id), cost, unit: 'ml', amount, ...perLitre(cost, amount) })
   }
   return told
 }

@@ -13,7 +13,7 @@ import { marryingHandlers } from './handlers/marrying.ts'
 import { moveHandlers } from './handlers/moves.ts'
 import { planHandlers } from './handlers/plans.ts'
 import { recipeHandlers } from './handlers/recipes.ts'
-import { shelfHandlers } from './handlers/shelves.ts'
+import { storeHandlers } from './handlers/stores.ts'
 import { todayHandlers } from './handlers/today.ts'
 import { ServiceError } from './service-error.ts'
 import type { Service, ServiceOptions } from './service.ts'
@@ -23,7 +23,7 @@ const handlers: Handlers = {
   ...cellarHandlers,
   ...fruitHandlers,
   ...jarHandlers,
-  ...shelfHandlers,
+  ...storeHandlers,
   ...batchHandlers,
   ...moveHandlers,
   ...marryingHandlers,

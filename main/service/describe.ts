@@ -32,7 +32,7 @@ import {
   type Step,
 } from '../engine/index.ts'
 import type { CellarFruits } from './cellar-fruits.ts'
-import { instant } from './lot-rows.ts'
+import { instant, placesOf } from './lot-rows.ts'
 import { plannedNext } from './planned-next.ts'
 import type { Session } from './session.ts'
 
@@ -62,6 +62,7 @@ export function bottleLot(id: string, lot: BottleState, batchName: string): Bott
     bottleSizeMl: lot.bottleSizeMl,
     filledCount: lot.filledCount,
     count: lot.count,
+    places: placesOf(lot),
     ...(liquid && { liquid }),
   }
 }
@@ -83,10 +84,12 @@ export function batchSummary(
   const { cellar } = ledger.folded
   const progress = cellar.batches.get(batch.id)
   const jars = jarsOf(cellar, batch.id, nowMs)
-  const bottles = [...cellar.bottles].filter(([, lot]) => lot.batchId === batch.id)
+  const bottles = statesOf(cellar.bottles, progress?.bottleLotIds)
   let whole = noMatter
   for (const jar of jars.values()) whole = addMatter(whole, jar.bodies.free)
   for (const [, lot] of bottles) whole = addMatter(whole, matterInBottles(lot))
+  for (const [, { matter }] of statesOf(cellar.opened, progress?.openedIds))
+    whole = addMatter(whole, matter)
   const liquid = describeLiquid(whole)
   const stage = progress?.stage ?? 'empty'
   const fruitIds = progress?.fruitIds ?? []
@@ -108,6 +111,13 @@ export function batchSummary(
     moveCount: progress?.moveCount ?? 0,
   }
 }
+
+/** The entries of the given ids. */
+const statesOf = <State>(all: ReadonlyMap<string, State>, ids: readonly string[] = []) =>
+  ids.flatMap((id): [string, State][] => {
+    const state = all.get(id)
+    return state === undefined ? [] : [[id, state]]
+  })
 
 const nextReply = ({ action, earlyMs, dueMs, lateMs, jarIds }: Next): NextStep => ({
   action,

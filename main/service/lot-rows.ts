@@ -1,5 +1,5 @@
 /** Pantry and bottle lots as the book's derived rows. */
-import type { BottleLotRow, LotRows, PantryLotRow } from '../cellar/lot-store.ts'
+import type { BottleLotRow, BottlePlaceRow, LotRows, PantryLotRow } from '../cellar/lot-store.ts'
 import type { BottleState, CellarState, LotState } from '../engine/index.ts'
 import { massOf } from '../../shared/matter.ts'
 
@@ -21,7 +21,14 @@ const bottleRow = (id: string, lot: BottleState): BottleLotRow => ({
   bottleSizeMl: lot.bottleSizeMl,
   filledCount: lot.filledCount,
   count: lot.count,
+  places: placesOf(lot),
 })
+
+/** What has no place comes first, then shelf by shelf in the order of their ids. */
+export const placesOf = ({ shelves }: BottleState): BottlePlaceRow[] =>
+  [...shelves]
+    .map(([shelfId, count]) => ({ shelfId, count }))
+    .sort((a, b) => ((a.shelfId ?? '') < (b.shelfId ?? '') ? -1 : 1))
 
 export const lotRowsOf = (cellar: Pick<CellarState, 'lots' | 'bottles'>): LotRows => ({
   pantry: [...cellar.lots].map(([id, lot]) => pantryRow(id, lot)).sort(byId),

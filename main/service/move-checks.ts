@@ -1,6 +1,7 @@
 /** What a move must satisfy before the ledger looks at it, and how its refusal is told. */
 import { allBatches } from '../cellar/batch-store.ts'
 import { allJars } from '../cellar/jar-store.ts'
+import { allShelves } from '../cellar/shelf-store.ts'
 import { sweetenerComposition, batchIdOf } from '../engine/index.ts'
 import type { Refusal } from '../../shared/schemas/errors.ts'
 import type { Move } from '../../shared/schemas/moves.ts'
@@ -17,6 +18,7 @@ const clockSlackMs = 5 * 60_000
 /** The moves with what the library knows filled in; throws when they name what is not there. */
 export function checkedMoves(session: Session, moves: readonly Move[]): Move[] {
   const jarIds = new Set(allJars(session.book).map((jar) => jar.id))
+  const shelfIds = new Set(allShelves(session.book).map((shelf) => shelf.id))
   const batchIds = new Set(allBatches(session.book).map((batch) => batch.id))
   return moves.map((move, index) => {
     if (Date.parse(move.at) > nowMs(session) + clockSlackMs)
@@ -27,6 +29,7 @@ export function checkedMoves(session: Session, moves: readonly Move[]): Move[] {
     const batchId = batchIdOf(move)
     if (batchId !== undefined && !batchIds.has(batchId)) throw notFound('batch', batchId)
     for (const jarId of jarsNamed(move)) if (!jarIds.has(jarId)) throw notFound('jar', jarId)
+    for (const id of shelvesNamed(move)) if (!shelfIds.has(id)) throw notFound('shelf', id)
     return completed(session, move, moves)
   })
 }
@@ -58,11 +61,33 @@ function jarsNamed(move: Move): string[] {
       return 'jarId' in move.from ? [move.from.jarId] : []
     case 'correct':
       return 'jarId' in move.found ? [move.found.jarId] : []
+    case 'taste':
+      return move.jarId === undefined ? [] : [move.jarId]
     case 'buy':
     case 'drawBottle':
     case 'give':
+    case 'breakBottle':
+    case 'shelve':
+    case 'openBottle':
+    case 'pourGlass':
+    case 'topUp':
     case 'remark':
       return []
+  }
+}
+
+function shelvesNamed(move: Move): string[] {
+  const named = (...ids: (string | null | undefined)[]) =>
+    ids.filter((id) => id !== null && id !== undefined)
+  switch (move.kind) {
+    case 'shelve':
+      return named(move.fromShelfId, move.toShelfId)
+    case 'discard':
+      return 'shelfId' in move.from ? named(move.from.shelfId) : []
+    case 'correct':
+      return 'shelfId' in move.found ? named(move.found.shelfId) : []
+    default:
+      return 'shelfId' in move ? named(move.shelfId) : []
   }
 }
 

@@ -55,5 +55,5 @@ function actionOf({ kind }: Move): NextStep['action'] | undefined {
 function jarsOf(move: Move): string[] {
   if (move.kind === 'marry') return move.parts.map(({ jarId }) => jarId)
   if ('fromJarId' in move) return [move.fromJarId]
-  return 'jarId' in move ? [move.jarId] : []
+  return 'jarId' in move && move.jarId !== undefined ? [move.jarId] : []
 }
