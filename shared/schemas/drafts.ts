@@ -350,12 +350,23 @@ export type FollowedStage = z.infer<typeof FollowedStage>
 export const FollowedMove = z.strictObject({ planned: Move, real: RecordedMove.optional() })
 export type FollowedMove = z.infer<typeof FollowedMove>
 
+/** A jar that the rest of the plan names, and that another batch stands in. */
+export const TakenJar = z.strictObject({
+  jarId: Id,
+  /** The batch that stands there now. */
+  batchId: Id,
+  /** When the plan needs it first. */
+  neededAt: Instant,
+})
+export type TakenJar = z.infer<typeof TakenJar>
+
 export const FollowedPlan = z.strictObject({
   plan: Plan,
   moves: z.array(FollowedMove),
   /** The next planned move, its jars being those really used so far. */
   next: Move.optional(),
   stages: z.array(FollowedStage),
+  taken: z.array(TakenJar),
   planned: Liquid.optional(),
   /** What is bottled, or will be when the rest goes by the plan. */
   expected: Liquid.optional(),

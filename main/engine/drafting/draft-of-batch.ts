@@ -2,11 +2,12 @@
  * Which draft would have given a batch that really was?
  *
  * Reads a batch's own steps: what was charged, poured, drawn and added becomes the numbers of a
- * draft, so that a good year can be made again or scaled. Undefined where there is no fruit or no
- * spirit: such a batch is no recipe.
- * Leaves out: what was thrown away, corrected, or came from other batches; the vessels.
+ * draft, in the vessels it stood in, so that a good year can be made again or scaled. Undefined
+ * where there is no fruit or no spirit: such a batch is no recipe.
+ * Leaves out: what was thrown away, corrected, sharpened, or came from other batches. A batch with
+ * sugar and honey is told as if all of it were what there was more of.
  */
-import type { DraftSpec, DraftSpirit } from '../../../shared/schemas/drafts.ts'
+import type { DraftSpec, DraftSpirit, DraftVessel } from '../../../shared/schemas/drafts.ts'
 import type { FilterMedium, Move } from '../../../shared/schemas/moves.ts'
 import { msPerDay } from '../../../shared/spans-of-time.ts'
 import type { CellarState } from '../ledger/cellar-state.ts'
@@ -17,6 +18,11 @@ interface Gathered {
   readonly spirits: Map<number, DraftSpirit>
   readonly draws: { sugarG: number; fromMs: number; toMs: number }[]
   readonly filters: FilterMedium[]
+  readonly sweetenerG: Record<DraftSpec['sweetenerId'], number>
+  /** Jars that were charged, in that order, and for each extract the one that it was drawn into. */
+  readonly steepIds: Set<string>
+  readonly extractIds: string[]
+  marriedId: string | undefined
   layeringSugarG: number
   steepWaterMl: number
   finishWaterMl: number
@@ -31,16 +37,24 @@ interface Gathered {
   bottleSizeMl: number
 }
 
+/** The maker's own vessel; undefined where the book knows it no more. */
+export type VesselOf = (jarId: string) => DraftVessel | undefined
+
 export function draftOfBatch(
   steps: readonly Step[],
   cellar: CellarState,
   batchId: string,
+  vesselOf: VesselOf,
 ): DraftSpec | undefined {
   const gathered: Gathered = {
     fruits: new Map(),
     spirits: new Map(),
     draws: [],
     filters: [],
+    sweetenerG: { sugar: 0, honey: 0 },
+    steepIds: new Set(),
+    extractIds: [],
+    marriedId: undefined,
     layeringSugarG: 0,
     steepWaterMl: 0,
     finishWaterMl: 0,
@@ -58,7 +72,7 @@ export function draftOfBatch(
     const { move } = step.recorded
     if ('batchId' in move && move.batchId === batchId) gather(gathered, step, move, cellar)
   }
-  return specOf(gathered)
+  return specOf(gathered, vesselOf)
 }
 
 function gather(found: Gathered, { effect, atMs }: Step, move: Move, { lots }: CellarState) {
@@ -71,11 +85,14 @@ function gather(found: Gathered, { effect, atMs }: Step, move: Move, { lots }: C
       const refuseG = (before?.refuseShare ?? 0) * (before?.massG ?? 0) + (move.refuseG ?? 0)
       const fruit = { fruitId: goods.fruitId, massG, refuseShare: refuseG / massG, cut: move.cut }
       found.fruits.set(goods.fruitId, fruit)
+      found.steepIds.add(move.jarId)
       found.chargedMs ??= atMs
       return
     }
     case 'sugar':
     case 'coverWithSugar': {
+      const goods = lots.get(move.lotId)?.goods
+      if (goods?.kind === 'sweetener') found.sweetenerG[goods.sweetenerId] += move.massG
       const jar = effect.jars?.get(move.jarId)
       if (jar?.stage === 'sugarDraw') addDraw(found, move.massG, atMs)
       else if (jar?.fruit && found.drawnMs === undefined) found.layeringSugarG += move.massG
@@ -102,15 +119,18 @@ function gather(found: Gathered, { effect, atMs }: Step, move: Move, { lots }: C
     case 'drawOff': {
       const draw = found.draws.at(-1)
       if (draw) draw.toMs = atMs
+      if (found.steepIds.has(move.fromJarId)) found.extractIds[found.draws.length] ??= move.toJarId
       found.drawnMs ??= atMs
       return
     }
     case 'press':
+      if (!found.isPressed) found.extractIds.push(move.toJarId)
       found.drawnMs ??= atMs
       found.isPressed = true
       return
     case 'marry':
       found.marriedMs ??= atMs
+      found.marriedId = move.toJarId
       return
     case 'filter':
       found.filteredMs ??= atMs
@@ -135,15 +155,29 @@ function addDraw(found: Gathered, massG: number, atMs: number) {
 const usualDrawDays = 10
 const usualSettleDays = 14
 
-function specOf(found: Gathered): DraftSpec | undefined {
-  const { chargedMs, spiritMs, drawnMs, marriedMs, filteredMs } = found
+function vesselsOf({ steepIds, extractIds, marriedId }: Gathered, vesselOf: VesselOf) {
+  const all = (jarIds: Iterable<string>): DraftVessel[] => {
+    const known = [...jarIds].map(vesselOf)
+    // One that is missing would put the others in its place.
+    return known.every((vessel) => vessel !== undefined) ? known.slice(0, 6) : []
+  }
+  const married = marriedId === undefined ? undefined : vesselOf(marriedId)
+  return {
+    steep: all(steepIds),
+    extracts: all(Object.values(extractIds)),
+    ...(married && { married }),
+  }
+}
+
+function specOf(found: Gathered, vesselOf: VesselOf): DraftSpec | undefined {
+  const { chargedMs, spiritMs, drawnMs, marriedMs, filteredMs, sweetenerG } = found
   if (chargedMs === undefined || spiritMs === undefined) return undefined
   const steepDays = ((drawnMs ?? spiritMs) - spiritMs) / msPerDay
   const settleFromMs = marriedMs ?? drawnMs
   return {
     startAt: new Date(chargedMs).toISOString(),
     fruits: [...found.fruits.values()].slice(0, 6),
-    sweetenerId: 'sugar',
+    sweetenerId: sweetenerG.honey > sweetenerG.sugar ? 'honey' : 'sugar',
     layeringSugarG: found.layeringSugarG,
     layeringDays: Math.min(60, Math.max(0, spiritMs - chargedMs) / msPerDay),
     spirits: [...found.spirits.values()].slice(0, 4),
@@ -165,6 +199,6 @@ function specOf(found: Gathered): DraftSpec | undefined {
         : usualSettleDays,
     filters: found.filters.slice(0, 4),
     bottleSizeMl: Math.max(10, Math.min(20_000, found.bottleSizeMl)),
-    vessels: { steep: [], extracts: [] },
+    vessels: vesselsOf(found, vesselOf),
   }
 }

@@ -4,20 +4,22 @@
  * The plan is folded as it was made; the rest of it is folded on from where the batch really
  * stands, so that amounts logged take the planned ones' place. Stages are paired by kind and order.
  * In: the plan, the batch's steps, the whole cellar. Out: moves met and to come, stages planned,
- * real and expected. Leaves out: what other batches will do to the same jars.
+ * real and expected, and jars that another batch stands in now.
+ * Leaves out: what other batches will do to the same jars.
  */
 import type {
   ChainStage,
   FollowedMove,
   FollowedStage,
   Plan,
+  TakenJar,
 } from '../../../shared/schemas/drafts.ts'
 import type { Liquid } from '../../../shared/schemas/cellar.ts'
 import type { Move } from '../../../shared/schemas/moves.ts'
 import { jarAt, type CellarState } from '../ledger/cellar-state.ts'
 import { fold, type Step } from '../ledger/fold.ts'
 import { chainStages } from './chain-stages.ts'
-import { asThingsStand, matchedPlan, movesToCome } from './match-plan.ts'
+import { asThingsStand, jarsNamed, matchedPlan, movesToCome } from './match-plan.ts'
 import type { DraftFacts } from './buying.ts'
 import { fullBottles } from './planned-moves.ts'
 import { asRecorded } from './run-draft.ts'
@@ -34,6 +36,7 @@ export interface Followed {
   readonly moves: readonly FollowedMove[]
   readonly next: Move | undefined
   readonly stages: readonly FollowedStage[]
+  readonly taken: readonly TakenJar[]
   readonly planned: Liquid | undefined
   readonly expected: Liquid | undefined
 }
@@ -56,9 +59,22 @@ export function followPlan({ plan, steps, cellar, nowMs }: Following, facts: Dra
     moves,
     next: ahead.find(({ kind }) => kind !== 'keep'),
     stages: pairedStages({ planned, real, expected }),
+    taken: takenJars(ahead, cellar, batchId),
     planned: planned.at(-1)?.liquid,
     expected: expected.at(-1)?.liquid,
   }
+}
+
+/** Each told once, with the first of the moves that need it. */
+function takenJars(ahead: readonly Move[], { jars }: CellarState, own: string): TakenJar[] {
+  const taken = new Map<string, TakenJar>()
+  for (const move of ahead)
+    for (const jarId of jarsNamed(move)) {
+      const batchId = jars.get(jarId)?.batchId
+      if (batchId !== undefined && batchId !== own && !taken.has(jarId))
+        taken.set(jarId, { jarId, batchId, neededAt: move.at })
+    }
+  return [...taken.values()]
 }
 
 /** What is to come, with how the jars are to be kept meanwhile, in the plan's own order. */

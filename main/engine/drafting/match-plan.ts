@@ -88,6 +88,13 @@ function jarsOfMove(move: Move): JarsOfMove {
   }
 }
 
+/** Every jar that a move has to do with. */
+export function jarsNamed(move: Move): string[] {
+  const { jarId, fromJarId, toJarId } = jarsOfMove(move)
+  const parts = move.kind === 'marry' ? move.parts.map((part) => part.jarId) : []
+  return [...parts, jarId, fromJarId, toJarId].filter((id) => id !== undefined)
+}
+
 function withJars(move: Move, jarOf: (jarId: string) => string): Move {
   switch (move.kind) {
     case 'charge':

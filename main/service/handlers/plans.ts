@@ -13,11 +13,13 @@ export const planHandlers: Handlers<ChannelsOf<'plans'>> = {
     const { cellar, steps } = session.ledger.folded
     const own = stepsOf(steps, batchId)
     const following = { plan, steps: own, cellar, nowMs: nowMs(session) }
-    const { next, planned, expected, moves, stages } = followPlan(following, draftFacts(session))
+    const followed = followPlan(following, draftFacts(session))
+    const { next, planned, expected, moves, stages, taken } = followed
     return {
       plan,
       moves: [...moves],
       stages: [...stages],
+      taken: [...taken],
       ...(next && { next }),
       ...(planned && { planned }),
       ...(expected && { expected }),

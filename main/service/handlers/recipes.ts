@@ -1,7 +1,9 @@
 /** House recipes: kept from drafts or from batches, scaled, and compared with what happened. */
+import { allJars } from '../../cellar/jar-store.ts'
+import type { Book } from '../../cellar/open-book.ts'
 import { allRecipes, keepRecipe, recipeVersions, removeRecipe } from '../../cellar/recipe-store.ts'
 import { compareStages, draftOfBatch, outcomeOf, scaledDraft, stepsOf } from '../../engine/index.ts'
-import type { Recipe } from '../../../shared/schemas/drafts.ts'
+import type { DraftVessel, Recipe } from '../../../shared/schemas/drafts.ts'
 import { draftFacts } from '../draft-facts.ts'
 import { movesOfBatch } from '../plan-moves.ts'
 import { batchOf } from '../one-batch.ts'
@@ -13,6 +15,17 @@ function newest(session: Session, recipeId: string): Recipe {
   const [recipe] = recipeVersions(session.book, recipeId)
   if (!recipe) throw notFound('recipe', recipeId)
   return recipe
+}
+
+/** What is retired stands in no cellar any more: only its size is kept. */
+function vesselsOf(book: Book) {
+  const jars = new Map(allJars(book).map((jar) => [jar.id, jar]))
+  return (jarId: string): DraftVessel | undefined => {
+    const jar = jars.get(jarId)
+    if (!jar) return undefined
+    const { name, shape, capacityMl } = jar
+    return jar.isRetired ? { shape, capacityMl } : { jarId, name, shape, capacityMl }
+  }
 }
 
 export const recipeHandlers: Handlers<ChannelsOf<'recipes'>> = {
@@ -31,7 +44,7 @@ export const recipeHandlers: Handlers<ChannelsOf<'recipes'>> = {
     const { book, options, ledger } = session
     batchOf(session, batchId)
     const steps = stepsOf(ledger.folded.steps, batchId)
-    const spec = draftOfBatch(steps, ledger.folded.cellar, batchId)
+    const spec = draftOfBatch(steps, ledger.folded.cellar, batchId, vesselsOf(book))
     if (!spec)
       throw new ServiceError('noFruit', `batch ${batchId} has no fruit under spirit`, { batchId })
     const at = options.now().toISOString()

@@ -84,12 +84,44 @@ describe('followPlan', () => {
   })
 })
 
+const vesselOf = (jarId: string) => ({
+  jarId,
+  name: jarId,
+  shape: 'jar' as const,
+  capacityMl: jarId === 'draft-married' ? 4000 : 3000,
+})
+
+describe('a planned jar', () => {
+  it('that another batch stands in is told once, with the day it is needed', () => {
+    const other: Move[] = [
+      {
+        kind: 'buy',
+        at: spec.startAt,
+        lotId: 'other',
+        goods: { kind: 'spirit', strengthPctVol: 40 },
+        volumeMl: 500,
+      },
+      {
+        kind: 'pourSpirit',
+        at: spec.startAt,
+        batchId: 'sloe',
+        jarId: 'draft-extract-1',
+        lotId: 'other',
+        volumeMl: 500,
+      },
+    ]
+    const { taken, next } = followed([...upTo('drawOff'), ...other])
+    expect(taken).toEqual([{ jarId: 'draft-extract-1', batchId: 'sloe', neededAt: next?.at }])
+    expect(followed(upTo('drawOff')).taken).toEqual([])
+  })
+})
+
 describe('draftOfBatch', () => {
   const { cellar, steps } = fold(recorded(moves), facts)
   const own = stepsOf(steps, 'draft')
 
   it('reads the numbers of a finished batch back', () => {
-    const read = draftOfBatch(own, cellar, 'draft')
+    const read = draftOfBatch(own, cellar, 'draft', vesselOf)
     expect(read?.fruits[0]).toMatchObject({ fruitId: 'sour_cherry', massG: 2000, cut: 'whole' })
     expect(read?.layeringSugarG).toBe(500)
     expect(read?.spirits).toEqual([{ strengthPctVol: 96, volumeMl: 1128 }])
@@ -100,8 +132,41 @@ describe('draftOfBatch', () => {
     expect(read?.filters).toEqual(['cloth', 'paper'])
   })
 
+  it('reads back the vessels it stood in, one for each extract', () => {
+    const read = draftOfBatch(own, cellar, 'draft', vesselOf)
+    expect(read?.vessels).toEqual({
+      steep: [vesselOf('draft-steep-1')],
+      extracts: [vesselOf('draft-extract-1'), vesselOf('draft-extract-2')],
+      married: vesselOf('draft-married'),
+    })
+    if (!read) throw new Error('no recipe')
+    const again = outcomeOf(read, facts)
+    expect(again.vessels.map(({ jarId }) => jarId)).toEqual([
+      'draft-steep-1',
+      'draft-extract-1',
+      'draft-extract-2',
+      'draft-married',
+    ])
+  })
+
+  it('leaves a role to usual sizes when the book knows one of its vessels no more', () => {
+    const read = draftOfBatch(own, cellar, 'draft', (jarId) =>
+      jarId === 'draft-extract-1' ? undefined : vesselOf(jarId),
+    )
+    expect(read?.vessels.extracts).toEqual([])
+    expect(read?.vessels.steep).toHaveLength(1)
+  })
+
+  it('tells honey from sugar, by what there was more of', () => {
+    const withHoney = outcomeOf({ ...spec, sweetenerId: 'honey' }, facts).moves
+    const sweet = fold(recorded(withHoney), facts)
+    const read = draftOfBatch(stepsOf(sweet.steps, 'draft'), sweet.cellar, 'draft', vesselOf)
+    expect(read?.sweetenerId).toBe('honey')
+    expect(read?.finishSugarG).toBe(100)
+  })
+
   it('makes the same liqueur again', () => {
-    const read = draftOfBatch(own, cellar, 'draft')
+    const read = draftOfBatch(own, cellar, 'draft', vesselOf)
     if (!read) throw new Error('no recipe')
     const again = outcomeOf(read, facts).finished
     expect(again?.strengthPctVol).toBeCloseTo(finished?.strengthPctVol ?? 0, 1)
@@ -110,7 +175,7 @@ describe('draftOfBatch', () => {
 
   it('finds no recipe where no spirit was poured', () => {
     const dry = fold(recorded(upTo('pourSpirit')), facts)
-    expect(draftOfBatch(stepsOf(dry.steps, 'draft'), dry.cellar, 'draft')).toBeUndefined()
+    expect(draftOfBatch(stepsOf(dry.steps, 'draft'), dry.cellar, 'draft', vesselOf)).toBeUndefined()
   })
 
   it('stands stage by stage beside what happened', () => {
