@@ -8,6 +8,7 @@ import type { Fruit } from '../../../shared/schemas/fruits.ts'
 import type { Caution } from '../../../shared/schemas/cellar.ts'
 import type { JarState } from '../ledger/cellar-state.ts'
 import { describeJar } from '../ledger/jar-liquid.ts'
+import { uncoveredBy } from './uncovered.ts'
 
 /** Sugar and raw fruit without spirit begin to ferment; common practice, no source. */
 export const sugarOnlyLimitHours = 24
@@ -47,7 +48,7 @@ export function jarCautions(check: JarToCheck): Caution[] {
   const note = (code: Caution['code'], value: number, limit: number) =>
     cautions.push({ code, severity: 'note', ...at, value, limit })
 
-  const { resting, liquid, fillMl, heldMl, pulpMl } = contents
+  const { resting, fillMl } = contents
   const hasFruit = jar.fruit !== null
   const isWithoutSpirit = (resting?.strengthPctVol ?? 0) === 0
   if (hasFruit && isWithoutSpirit && days * 24 > sugarOnlyLimitHours)
@@ -60,10 +61,8 @@ export function jarCautions(check: JarToCheck): Caution[] {
   }
   if (fillMl > safeFillFraction * capacityMl)
     warn('jarOverfull', fillMl, safeFillFraction * capacityMl)
-  if (jar.fruit && jar.stage === 'steeping') {
-    const gapsMl = Math.max(0, jar.fruit.bulkMl - heldMl - pulpMl)
-    if ((liquid?.volumeMl ?? 0) < 0.9 * gapsMl) note('uncovered', liquid?.volumeMl ?? 0, gapsMl)
-  }
+  const bare = uncoveredBy(jarId, jar)
+  if (bare) note('uncovered', bare.freeMl, bare.gapsMl)
   const undissolvedG = contents.bed.sugarG
   if (undissolvedG > 1 && jar.stage !== 'layered') note('sugarUndissolved', undissolvedG, 0)
   if (jar.fruit && hasStones(jar, check.fruitOf) && days > stonesLimitDays && !isWithoutSpirit)
@@ -72,7 +71,7 @@ export function jarCautions(check: JarToCheck): Caution[] {
 }
 
 /** Whole stones are in the jar: stone fruit that was charged with more than its flesh. */
-function hasStones(jar: JarState, fruitOf: (fruitId: string) => Fruit): boolean {
+export function hasStones(jar: JarState, fruitOf: (fruitId: string) => Fruit): boolean {
   const { fruit } = jar
   if (!fruit?.fruits.some(({ fruitId }) => fruitOf(fruitId).kind === 'stoneFruit')) return false
   const chargedG = fruit.fruits.reduce((sum, { massG }) => sum + massG, 0)

@@ -4,6 +4,7 @@ import type { Fruit } from '../../../shared/schemas/fruits.ts'
 import type { Stage } from '../../../shared/schemas/cellar.ts'
 import type { JarState } from './cellar-state.ts'
 import { freeVolumeMl } from './jar-liquid.ts'
+import { restDays, steepingDays, usualDays, type Days } from './usual-days.ts'
 
 export type Action =
   | 'charge'
@@ -24,18 +25,6 @@ export interface Next {
   readonly lateMs?: number
   readonly jarIds: readonly string[]
 }
-
-/** Days after the stage began: early, due, late. Common practice, no source. */
-const usualDays = {
-  addSpirit: [8 / 24, 16 / 24, 1],
-  coverWithSugar: [0, 1, 3],
-  pourOffSugarDraw: [3, 7, 21],
-  marry: [0, 1, 14],
-  filter: [2, 7, 30],
-  bottle: [0, 2, 30],
-} as const
-
-const daysPerMonth = 30.44
 
 export interface BatchNow {
   readonly stage: Stage
@@ -58,13 +47,13 @@ export function nextStep(batch: BatchNow): Next {
         jarIds(batch, () => true),
       )
     case 'steeping':
-      return within(batch, 'drawOff', weeks(batch.fruits), withFruit)
+      return within(batch, 'drawOff', steepingDays(batch.fruits), withFruit)
     case 'drawnOff': {
       // Jars of one batch are drawn off one by one: those still steeping come first.
       const steeping = jarIds(batch, (jar) => jar.stage === 'steeping')
       if (steeping.length > 0) {
         const sinceMs = Math.min(...steeping.map((id) => batch.jars.get(id)?.stageSinceMs ?? 0))
-        return within({ ...batch, sinceMs }, 'drawOff', weeks(batch.fruits), steeping)
+        return within({ ...batch, sinceMs }, 'drawOff', steepingDays(batch.fruits), steeping)
       }
       const undrawn = jarIds(batch, (jar) => jar.fruit?.sugarDraws === 0)
       if (undrawn.length > 0)
@@ -100,7 +89,7 @@ const together = (batch: BatchNow, withLiquid: string[]): Next =>
 function within(
   { sinceMs }: BatchNow,
   action: Action,
-  [early, due, late]: readonly [number, number, number],
+  [early, due, late]: Days,
   jars: string[],
 ): Next {
   return {
@@ -110,21 +99,6 @@ function within(
     lateMs: sinceMs + late * msPerDay,
     jarIds: jars,
   }
-}
-
-/** The fruit that needs longest decides for the jar. */
-function weeks(fruits: readonly Fruit[]): [number, number, number] {
-  const ranges = fruits.flatMap((fruit) => fruit.steepingWeeks ?? [])
-  if (ranges.length === 0) return [14, 42, 84]
-  const longest = ranges.reduce((a, b) => (b.typical > a.typical ? b : a))
-  return [longest.low * 7, longest.typical * 7, longest.high * 7]
-}
-
-function restDays(fruits: readonly Fruit[]): [number, number, number] {
-  const ranges = fruits.flatMap((fruit) => fruit.restMonths ?? [])
-  if (ranges.length === 0) return [90, 180, 365]
-  const longest = ranges.reduce((a, b) => (b.typical > a.typical ? b : a))
-  return [longest.low * daysPerMonth, longest.typical * daysPerMonth, longest.high * daysPerMonth]
 }
 
 const jarIds = (batch: BatchNow, matches: (jar: JarState) => boolean): string[] =>
