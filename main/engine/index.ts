@@ -49,7 +49,7 @@ export {
   type LotState,
   type OpenedState,
 } from './ledger/cellar-state.ts'
-export { costsOf, type Costs } from './ledger/cost.ts'
+export { costsIn, costsOf, openPurses, payStep, type Costs } from './ledger/cost.ts'
 export { describeJar, describeLiquid } from './ledger/jar-liquid.ts'
 export type {
   FruitInBottles,

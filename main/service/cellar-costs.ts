@@ -3,16 +3,19 @@ import { massOf } from '../../shared/matter.ts'
 import type { CellarCosts, Cost, PlaceCost } from '../../shared/schemas/marrying.ts'
 import {
   bottlesPlace,
-  costsOf,
+  costsIn,
   jarPlace,
   liquidVolumeMl,
   lotPlace,
+  openPurses,
   openedPlace,
+  payStep,
   wholeMatter,
   type CellarState,
   type Costs,
   type Step,
 } from '../engine/index.ts'
+import { alongLedger } from './along-ledger.ts'
 import type { LedgerView } from './ledger-view.ts'
 
 /** A liqueur glass, as it is usually poured. */
@@ -20,10 +23,12 @@ export const glassMl = 40
 
 const known = new WeakMap<readonly Step[], Costs>()
 
+const pursesAfter = alongLedger({ start: openPurses, take: payStep })
+
 export function costsOfView({ folded: { steps } }: LedgerView): Costs {
   const kept = known.get(steps)
   if (kept) return kept
-  const costs = costsOf(steps)
+  const costs = costsIn(pursesAfter(steps))
   known.set(steps, costs)
   return costs
 }

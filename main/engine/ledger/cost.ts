@@ -22,7 +22,7 @@ export interface Costs {
   readonly wasted: Cost
 }
 
-interface Purse {
+export interface Purse {
   minor: number
   isComplete: boolean
   /** Without pulp: nobody pays for what is thrown away. */
@@ -43,31 +43,52 @@ const emptyPurse = (): Purse => ({
 const traceG = 1e-6
 const hair = 1e-9
 
+/** Where the money is after some steps; `payStep` carries it on by one more. */
+export interface Purses {
+  readonly byPlace: Map<string, Purse>
+  /** The places that ever held something of each batch. */
+  readonly placesOfBatch: Map<string, Set<string>>
+  readonly spent: Purse
+}
+
+export const openPurses = (): Purses => ({
+  byPlace: new Map(),
+  placesOfBatch: new Map(),
+  spent: emptyPurse(),
+})
+
 export function costsOf(steps: readonly Step[]): Costs {
-  const purses = new Map<string, Purse>()
-  const spent = emptyPurse()
-  for (const step of steps) {
-    const { move } = step.recorded
-    if (move.kind === 'buy') {
-      const isComplete = move.priceMinor !== undefined
-      pay(purseOf(purses, `lot:${move.lotId}`), { minor: move.priceMinor ?? 0, isComplete })
-      pay(spent, { minor: move.priceMinor ?? 0, isComplete })
-    }
-    for (const place of new Set(step.effect.transfers.map(({ from }) => from)))
-      if (!place.startsWith('outside:')) passOn(purses, step, place)
-    for (const { from, to, matter } of step.effect.transfers) {
-      weigh(purses, from, -paidMass(matter))
-      weigh(purses, to, paidMass(matter))
-    }
-    nameBatches(purses, step)
-    for (const { from, to } of step.effect.transfers)
-      for (const place of [from, to]) settleEmptied(purses, place)
+  const purses = openPurses()
+  for (const step of steps) payStep(purses, step)
+  return costsIn(purses)
+}
+
+export function payStep(purses: Purses, step: Step): void {
+  const { move } = step.recorded
+  if (move.kind === 'buy') {
+    const isComplete = move.priceMinor !== undefined
+    pay(purseOf(purses, `lot:${move.lotId}`), { minor: move.priceMinor ?? 0, isComplete })
+    pay(purses.spent, { minor: move.priceMinor ?? 0, isComplete })
   }
-  const of = (place: string) => costOf(purses.get(place) ?? emptyPurse())
-  const isInside = ([place, { massG, minor }]: [string, Purse]) =>
-    !place.startsWith('outside:') && (massG > traceG || minor !== 0)
+  for (const place of new Set(step.effect.transfers.map(({ from }) => from)))
+    if (!place.startsWith('outside:')) passOn(purses, step, place)
+  for (const { from, to, matter } of step.effect.transfers) {
+    weigh(purses, from, -paidMass(matter))
+    weigh(purses, to, paidMass(matter))
+  }
+  nameBatches(purses, step)
+  for (const { from, to } of step.effect.transfers)
+    for (const place of [from, to]) settleEmptied(purses, place)
+}
+
+export function costsIn({ byPlace, spent }: Purses): Costs {
+  const of = (place: string) => costOf(byPlace.get(place) ?? emptyPurse())
+  const places = new Map<string, Cost>()
+  for (const [place, purse] of byPlace)
+    if (!place.startsWith('outside:') && (purse.massG > traceG || purse.minor !== 0))
+      places.set(place, costOf(purse))
   return {
-    places: new Map([...purses].filter(isInside).map(([place, purse]) => [place, costOf(purse)])),
+    places,
     spent: costOf(spent),
     drunk: of('outside:glass'),
     given: of('outside:gift'),
@@ -80,11 +101,11 @@ const costOf = ({ minor, isComplete }: Purse): Cost => ({ minor, isComplete })
 /** Fruit and sugar lots are paid for with all that is in them; pulp counts there too. */
 const paidMass = (matter: Matter): number => massOf(matter) - matter.pulpG
 
-function purseOf(purses: Map<string, Purse>, place: string): Purse {
-  const known = purses.get(place)
+function purseOf({ byPlace }: Purses, place: string): Purse {
+  const known = byPlace.get(place)
   if (known) return known
   const purse = emptyPurse()
-  purses.set(place, purse)
+  byPlace.set(place, purse)
   return purse
 }
 
@@ -94,12 +115,12 @@ function pay(purse: Purse, { minor, isComplete }: Cost): void {
 }
 
 /** Boundaries have no end of matter; only what is inside is weighed. */
-function weigh(purses: Map<string, Purse>, place: string, massG: number): void {
+function weigh(purses: Purses, place: string, massG: number): void {
   if (!place.startsWith('outside:')) purseOf(purses, place).massG += massG
 }
 
 /** Sends the money of what leaves a place after it. */
-function passOn(purses: Map<string, Purse>, { recorded, effect }: Step, place: string): void {
+function passOn(purses: Purses, { recorded, effect }: Step, place: string): void {
   const source = purseOf(purses, place)
   const leaving = effect.transfers.filter(({ from }) => from === place)
   const takers = leaving.filter(({ to }) => isPaidFor(recorded.move, to, source))
@@ -132,24 +153,28 @@ function isPaidFor(move: Step['recorded']['move'], to: string, { hasFruit }: Pur
 const isEmptied = ({ jars }: Step['effect'], place: string): boolean =>
   place.startsWith('jar:') && jars?.get(place.slice('jar:'.length)) === null
 
-function nameBatches(purses: Map<string, Purse>, { effect }: Step): void {
-  for (const [jarId, jar] of effect.jars ?? []) {
-    if (!jar) continue
-    const { batchId, fruit } = jar
-    Object.assign(purseOf(purses, jarPlace(jarId)), { batchId, hasFruit: fruit !== null })
-  }
-  for (const [id, lot] of effect.bottles ?? [])
-    purseOf(purses, bottlesPlace(id)).batchId = lot.batchId
-  for (const [id, opened] of effect.opened ?? [])
-    purseOf(purses, openedPlace(id)).batchId = opened.batchId
+function nameBatches(purses: Purses, { effect }: Step): void {
+  for (const [jarId, jar] of effect.jars ?? [])
+    if (jar) name(purses, jarPlace(jarId), jar.batchId).hasFruit = jar.fruit !== null
+  for (const [id, lot] of effect.bottles ?? []) name(purses, bottlesPlace(id), lot.batchId)
+  for (const [id, opened] of effect.opened ?? []) name(purses, openedPlace(id), opened.batchId)
+}
+
+function name(purses: Purses, place: string, batchId: string): Purse {
+  const purse = purseOf(purses, place)
+  purse.batchId = batchId
+  const places = purses.placesOfBatch.get(batchId)
+  if (places) places.add(place)
+  else purses.placesOfBatch.set(batchId, new Set([place]))
+  return purse
 }
 
 /**
  * Money left where no matter is goes to the batch's jars, else its bottles, else its opened ones,
  * else it is lost.
  */
-function settleEmptied(purses: Map<string, Purse>, place: string): void {
-  const purse = purses.get(place)
+function settleEmptied(purses: Purses, place: string): void {
+  const purse = purses.byPlace.get(place)
   if (!purse || purse.massG > traceG || place.startsWith('outside:')) return
   if (purse.minor !== 0) {
     const heirs = heirsOf(purses, purse, place)
@@ -161,17 +186,15 @@ function settleEmptied(purses: Map<string, Purse>, place: string): void {
   Object.assign(purse, emptyPurse())
 }
 
-function heirsOf(purses: Map<string, Purse>, { batchId }: Purse, emptied: string): Purse[] {
+function heirsOf(purses: Purses, { batchId }: Purse, emptied: string): Purse[] {
   if (batchId === undefined) return []
+  const places = [...(purses.placesOfBatch.get(batchId) ?? [])]
   for (const kind of ['jar:', 'bottles:', 'opened:']) {
-    const heirs = [...purses].filter(
-      ([place, other]) =>
-        place !== emptied &&
-        place.startsWith(kind) &&
-        other.batchId === batchId &&
-        other.massG > traceG,
-    )
-    if (heirs.length > 0) return heirs.map(([, heir]) => heir)
+    const heirs = places
+      .filter((place) => place !== emptied && place.startsWith(kind))
+      .map((place) => purseOf(purses, place))
+      .filter((heir) => heir.batchId === batchId && heir.massG > traceG)
+    if (heirs.length > 0) return heirs
   }
   return []
 }
