@@ -1,18 +1,21 @@
 /** How the batch stands against the plan it was started with; nothing where there is none. */
 import { useWords } from '../../app/words/use-words.ts'
-import type { Move, MoveKind } from '../../../shared/schemas/moves.ts'
+import type { Move } from '../../../shared/schemas/moves.ts'
 import { useRead } from '../../app/queries.ts'
 import { Button } from '../../parts/button/button.tsx'
+import { useBatches } from '../../parts/names/use-names.ts'
 import { Section } from '../../parts/page/page.tsx'
 import { StagesTable } from '../../parts/plan/stages-table.tsx'
 import { useQuantities } from '../../parts/quantity/use-quantities.ts'
 import { useTimes } from '../../parts/time/use-times.ts'
+import { isLogged, type LoggedKind } from './log/kinds.ts'
 import type { Prefill } from './log/log-panel.tsx'
 import { asPlanned } from './log/planned-prefill.ts'
+import styles from './plan-section.module.css'
 
 interface PlanSectionProps {
   batchId: string
-  onOpen: (kind: MoveKind, prefill?: Prefill) => void
+  onOpen: (kind: LoggedKind, prefill?: Prefill) => void
 }
 
 export function PlanSection({ batchId, onOpen }: PlanSectionProps) {
@@ -21,15 +24,20 @@ export function PlanSection({ batchId, onOpen }: PlanSectionProps) {
   const times = useTimes()
   const { data } = useRead('plans.follow', { batchId })
   const { data: jars = [] } = useRead('jars.list', {})
+  const batches = useBatches()
   if (!data) return null
-  const { next, planned, expected, stages } = data
+  const { next, planned, expected, stages, taken } = data
   const amounts = (move: Move): string[] => {
     if (move.kind === 'bottle') return [t('parts.bottles', { count: move.count })]
     if ('massG' in move && move.massG !== undefined) return [q.text(move.massG, 'mass')]
     if ('volumeMl' in move && move.volumeMl !== undefined) return [q.text(move.volumeMl, 'volume')]
     return []
   }
-  const isJar = (jarId: string) => jars.some(({ jar }) => jar.id === jarId)
+  const kind = next?.kind
+  const isJar = (jarId: string) =>
+    jars.some(
+      ({ jar, contents }) => jar.id === jarId && (!contents || contents.batchId === batchId),
+    )
   return (
     <Section title={t('draft.plan.title')}>
       <p>
@@ -48,8 +56,21 @@ export function PlanSection({ batchId, onOpen }: PlanSectionProps) {
             plannedSugar: q.text(planned.sugarGPerL, 'sugar'),
           })}`}
       </p>
-      {next && (
-        <Button onPress={() => onOpen(next.kind, (draft) => asPlanned(draft, next, isJar))}>
+      {taken.length > 0 && (
+        <ul className={styles.taken} aria-label={t('draft.plan.takenLabel')}>
+          {taken.map((one) => (
+            <li key={one.jarId}>
+              {t('draft.plan.taken', {
+                jar: jars.find(({ jar }) => jar.id === one.jarId)?.jar.name ?? one.jarId,
+                batch: batches.get(one.batchId)?.batch.name ?? one.batchId,
+                day: times.day(one.neededAt),
+              })}
+            </li>
+          ))}
+        </ul>
+      )}
+      {next && kind && isLogged(kind) && (
+        <Button onPress={() => onOpen(kind, (draft) => asPlanned(draft, next, isJar))}>
           {t('draft.plan.log')}
         </Button>
       )}

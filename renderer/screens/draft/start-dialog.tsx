@@ -1,14 +1,8 @@
-/** From paper to the cellar: a name, a colour, and which jars; what would overflow is marked. */
-import { useId, useState } from 'react'
+/** From paper to the cellar: a name, a colour, and which jars; how full each gets follows at once. */
+import { useId, useMemo, useState } from 'react'
 import { useLocation } from 'wouter'
 import { useWords } from '../../app/words/use-words.ts'
-import type {
-  DraftOutcome,
-  DraftSpec,
-  DraftVessel,
-  PlannedVessel,
-} from '../../../shared/schemas/drafts.ts'
-import type { Jar } from '../../../shared/schemas/cellar.ts'
+import type { DraftOutcome, DraftSpec, PlannedVessel } from '../../../shared/schemas/drafts.ts'
 import { safeFillFraction } from '../../../shared/safe-fill.ts'
 import { newId } from '../../app/new-id.ts'
 import { useWrite } from '../../app/queries.ts'
@@ -18,8 +12,11 @@ import { DialogActions, SheetDialog } from '../../parts/dialog/sheet-dialog.tsx'
 import { FailureNote } from '../../parts/failure/failure-note.tsx'
 import { ChoiceField } from '../../parts/fields/choice-field.tsx'
 import { TextInput } from '../../parts/fields/text-input.tsx'
-import { useJars, type JarInPlace } from '../../parts/names/use-names.ts'
+import { useJars } from '../../parts/names/use-names.ts'
 import { useQuantities } from '../../parts/quantity/use-quantities.ts'
+import { fillsChosen, suggestedJars, vesselsChosen } from './start-vessels.ts'
+import { useLatest } from './use-latest.ts'
+import { WarningList } from './warning-list.tsx'
 import styles from './start-dialog.module.css'
 
 export interface StartDialogProps {
@@ -59,26 +56,21 @@ function StartForm({
   const [colour, setColour] = useState(usual)
   const [byHand, setByHand] = useState<ReadonlyMap<string, string>>(new Map())
   const [wasTried, setTried] = useState(false)
-  const suggested = suggestions(outcome.vessels, jars)
-  const jarOf = ({ jarId }: PlannedVessel) => byHand.get(jarId) ?? suggested.get(jarId) ?? noJar
+  const { vessels } = outcome
+  const choice = useMemo(() => {
+    const all = [...suggestedJars(vessels, jars), ...byHand]
+    return new Map(all.filter(([, jarId]) => jarId !== noJar))
+  }, [vessels, jars, byHand])
+  const started = { ...spec, vessels: vesselsChosen(vessels, choice, jars) }
+  const reckoned = useLatest('drafts.reckon', { spec: started }, true)
+  const fills = fillsChosen(vessels, choice, reckoned.data?.vessels ?? [])
   const isNameMissing = name.trim() === ''
 
   function submit() {
     setTried(true)
     if (isNameMissing || start.isPending) return
-    const chosen = outcome.vessels.map((planned) => ({
-      role: planned.role,
-      vessel: draftVessel(planned, jars.get(jarOf(planned))?.jar),
-    }))
-    const married = withRole(chosen, 'married')[0]
-    const vessels = {
-      steep: withRole(chosen, 'steep'),
-      extracts: withRole(chosen, 'extract'),
-      ...(married && { married }),
-    }
-    const batchId = newId()
     start.mutate(
-      { batchId, name, colour, spec: { ...spec, vessels } },
+      { batchId: newId(), name, colour, spec: started },
       { onSuccess: ({ id }) => navigate(`/batches/${encodeURIComponent(id)}`) },
     )
   }
@@ -112,17 +104,18 @@ function StartForm({
           onChange={(event) => setColour(event.target.value)}
         />
       </span>
-      {outcome.vessels.map((planned, at) => {
-        const chosen = jars.get(jarOf(planned))?.jar
-        const fill = q.text(planned.peakFillMl, 'volume')
-        const isOver = chosen && planned.peakFillMl > safeFillFraction * chosen.capacityMl
+      {vessels.map((planned, at) => {
+        const jarId = choice.get(planned.jarId) ?? noJar
+        const fillMl = fills.get(planned.jarId) ?? planned.peakFillMl
+        const fill = q.text(fillMl, 'volume')
+        const over = overfull(fillMl, jars.get(jarId)?.jar.capacityMl)
         return (
           <ChoiceField
             key={planned.jarId}
             label={label(planned, at)}
-            value={jarOf(planned)}
-            onChange={(jarId) => setByHand(new Map([...byHand, [planned.jarId, jarId]]))}
-            problem={isOver ? t('draft.start.needsTooMuch', { fill }) : undefined}
+            value={jarId}
+            onChange={(chosen) => setByHand(new Map([...byHand, [planned.jarId, chosen]]))}
+            problem={over && t(`draft.start.${over}`, { fill })}
             description={t('draft.start.needs', { fill })}
             choices={[
               {
@@ -142,7 +135,8 @@ function StartForm({
           />
         )
       })}
-      <FailureNote error={start.error} />
+      {reckoned.data && <WarningList outcome={reckoned.data} unmet={noWishes} />}
+      <FailureNote error={start.error ?? reckoned.error} />
       <DialogActions>
         <Button kind="primary" type="submit" isBusy={start.isPending}>
           {t('draft.start.go')}
@@ -153,39 +147,10 @@ function StartForm({
   )
 }
 
-interface Chosen {
-  role: PlannedVessel['role']
-  vessel: DraftVessel
-}
+const noWishes = [] as const
 
-const withRole = (chosen: readonly Chosen[], wanted: Chosen['role']): DraftVessel[] =>
-  chosen.filter(({ role }) => role === wanted).map(({ vessel }) => vessel)
-
-const draftVessel = (planned: PlannedVessel, jar: Jar | undefined): DraftVessel =>
-  jar
-    ? { jarId: jar.id, name: jar.name, shape: jar.shape, capacityMl: jar.capacityMl }
-    : { shape: planned.shape, capacityMl: planned.capacityMl }
-
-/** For each vessel the smallest jar that is free and holds it; the largest need chooses first. */
-function suggestions(
-  vessels: readonly PlannedVessel[],
-  jars: ReadonlyMap<string, JarInPlace>,
-): Map<string, string> {
-  const free = [...jars.values()]
-    .filter(({ jar, contents }) => !contents && !jar.isRetired)
-    .map(({ jar }) => jar)
-    .sort((a, b) => a.capacityMl - b.capacityMl)
-  const found = new Map<string, string>()
-  for (const { jarId, peakFillMl, isUsualSize } of [...vessels].sort(
-    (a, b) => b.peakFillMl - a.peakFillMl,
-  )) {
-    if (!isUsualSize && jars.has(jarId)) {
-      found.set(jarId, jarId)
-      continue
-    }
-    const at = free.findIndex(({ capacityMl }) => peakFillMl <= safeFillFraction * capacityMl)
-    const [jar] = at < 0 ? [] : free.splice(at, 1)
-    if (jar) found.set(jarId, jar.id)
-  }
-  return found
+/** Whether a jar runs over, or only stands above its safe line. */
+function overfull(fillMl: number, capacityMl: number | undefined) {
+  if (capacityMl === undefined || fillMl <= safeFillFraction * capacityMl) return undefined
+  return fillMl > capacityMl ? 'needsTooMuch' : 'needsOverSafe'
 }

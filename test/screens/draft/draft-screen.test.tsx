@@ -8,6 +8,7 @@ import {
   solveDraft,
   usualDraft,
 } from '../../../main/engine/index.ts'
+import { jar } from '../cellar-fixture.ts'
 import type { Answers } from '../fake-bridge.ts'
 import { showApp } from '../show.tsx'
 
@@ -122,6 +123,41 @@ describe('a draft', () => {
     expect(started?.spec.vessels.steep).toEqual([
       { jarId: 'north', name: 'North jar', shape: 'jar', capacityMl: 4000 },
     ])
+  })
+
+  it('reckons anew how full the chosen jars get, and marks the one that runs over', async () => {
+    const tiny = jar({ id: 'tiny', name: 'Tiny jar', capacityMl: 2500 })
+    const { user, bridge } = showApp('/draft/d1', {
+      ...answers,
+      'jars.list': [
+        { jar: tiny },
+        { jar: jar({ id: 'south', name: 'South jar', capacityMl: 10_000 }) },
+      ],
+    })
+    await screen.findByText(/^6 bottles at/)
+    await user.click(screen.getByRole('button', { name: 'Start as a batch' }))
+    const dialog = within(await screen.findByRole('dialog'))
+    const steep = dialog.getByLabelText('To steep in') as HTMLSelectElement
+    await user.selectOptions(steep, 'tiny')
+    expect(await dialog.findAllByText(/which overflows it/)).not.toHaveLength(0)
+    await waitFor(() =>
+      expect(bridge.requests('drafts.reckon').at(-1)?.spec.vessels.steep).toMatchObject([
+        { jarId: 'tiny', capacityMl: 2500 },
+      ]),
+    )
+    expect(await dialog.findAllByText(/overflows .*Tiny jar/)).not.toHaveLength(0)
+
+    // One jar for both extracts gets fuller than either of two.
+    const fillOf = (label: string) => {
+      const described = dialog.getByLabelText(label).getAttribute('aria-describedby')
+      const id = described?.split(' ')[0] ?? ''
+      return document.querySelector(`[id="${id}"]`)?.textContent
+    }
+    const apart = fillOf('For extract 1')
+    await user.selectOptions(dialog.getByLabelText('For extract 1'), 'south')
+    await user.selectOptions(dialog.getByLabelText('For extract 2'), 'south')
+    await waitFor(() => expect(fillOf('For extract 1')).not.toBe(apart))
+    await waitFor(() => expect(fillOf('For extract 1')).toBe(fillOf('For extract 2')))
   })
 
   it('is kept as the next version of a recipe', async () => {

@@ -277,6 +277,7 @@ export const draft = {
     jarTaken: '{{name}}, {{size}}, holds another batch',
     needs: 'holds up to {{fill}}',
     needsTooMuch: 'it comes to {{fill}}, which overflows it',
+    needsOverSafe: 'it comes to {{fill}}, above its safe fill line',
     go: 'Start it',
   },
   plan: {
@@ -284,6 +285,9 @@ export const draft = {
     next: 'Next by the plan: {{deed}}, {{day}}.',
     done: 'All that was planned is done.',
     log: 'Log it as planned',
+    takenLabel: 'Vessels that are taken',
+    taken:
+      '{{batch}} stands in {{jar}}, which the plan needs on {{day}}. Choose another vessel then, or empty it before.',
     expected:
       'As things stand it comes to {{strength}} and {{sugar}}; planned were {{plannedStrength}} and {{plannedSugar}}.',
     caption: 'Plan and batch, stage by stage',

@@ -2,9 +2,10 @@
 import type { Move } from '../../../../shared/schemas/moves.ts'
 import type { Draft } from './drafts/draft.ts'
 
-/** `isJar` tells the maker's own vessels from those that were only drawn on paper. */
+/** `isJar` tells vessels that the batch may use from another's, and from those drawn on paper. */
 export function asPlanned(draft: Draft, planned: Move, isJar: (jarId: string) => boolean): Draft {
-  const jarIds = 'jarId' in planned && isJar(planned.jarId) ? { jarIds: [planned.jarId] } : {}
+  const jarId = 'jarId' in planned ? planned.jarId : undefined
+  const jarIds = jarId !== undefined && isJar(jarId) ? { jarIds: [jarId] } : {}
   if (draft.kind === 'charge' && planned.kind === 'charge') {
     const { massG, refuseG, cut } = planned
     return { ...draft, ...jarIds, amount: massG, refuseG, cut }
@@ -21,6 +22,17 @@ export function asPlanned(draft: Draft, planned: Move, isJar: (jarId: string) =>
     return { ...draft, ...jarIds, amount: planned.volumeMl }
   if (draft.kind === 'bottle' && planned.kind === 'bottle')
     return { ...draft, bottleSizeMl: planned.bottleSizeMl, count: planned.count }
-  // What is poured off, pressed, married or filtered is what stands there, not what was foreseen.
+  if (draft.kind === 'filter' && planned.kind === 'filter')
+    return { ...draft, ...into(planned.toJarId, isJar), medium: planned.medium }
+  // What is poured off, pressed or married is what stands there, not what was foreseen.
+  if (
+    (draft.kind === 'drawOff' && planned.kind === 'drawOff') ||
+    (draft.kind === 'press' && planned.kind === 'press') ||
+    (draft.kind === 'marry' && planned.kind === 'marry')
+  )
+    return { ...draft, ...into(planned.toJarId, isJar) }
   return draft
 }
+
+const into = (toJarId: string, isJar: (jarId: string) => boolean) =>
+  isJar(toJarId) ? { toJarId } : {}

@@ -53,6 +53,16 @@ describe('asPlanned', () => {
     expect(planned(bottle).filled).toMatchObject({ bottleSizeMl: 350, count: 7 })
     const off: Move = { at, kind: 'drawOff', batchId: 'damson', fromJarId: 'a', toJarId: 'b' }
     const { draft, filled } = planned(off)
-    expect(filled).toBe(draft)
+    expect(filled).toEqual(draft)
+  })
+
+  it('pours, marries and filters into the vessel that was chosen for it', () => {
+    const into = { at, batchId: 'damson', toJarId: 'south' } as const
+    const off: Move = { ...into, kind: 'drawOff', fromJarId: 'on-paper' }
+    expect(planned(off).filled).toEqual({ ...planned(off).draft, toJarId: 'south' })
+    const marry: Move = { ...into, kind: 'marry', parts: [{ jarId: 'on-paper' }] }
+    expect(planned(marry).filled).toMatchObject({ kind: 'marry', toJarId: 'south' })
+    const filter: Move = { ...into, kind: 'filter', fromJarId: 'on-paper', medium: 'cloth' }
+    expect(planned(filter).filled).toMatchObject({ toJarId: 'south', medium: 'cloth' })
   })
 })
