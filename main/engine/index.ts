@@ -30,6 +30,15 @@ export type {
   StockQuestion,
   WaitingLot,
 } from './ageing/stock-question.ts'
+export { ageingWindow } from './ageing/ageing-window.ts'
+export { colourStabilityOf, type ColourStability } from './ageing/colour-stability.ts'
+export {
+  anthocyaninHalfLifeWeeks,
+  colourLeft,
+  halfLifeAt,
+  type ColourQuestion,
+} from './ageing/colour.ts'
+export { bestByOnceOpened } from './ageing/opened-bottle.ts'
 export { fold, batchIdOf, type Folded, type Step } from './ledger/fold.ts'
 export { balance } from './ledger/balance.ts'
 export { curveOf, ethanolMl, sampleTimes, type CurveSample } from './ledger/batch-curve.ts'
@@ -84,6 +93,7 @@ export { acidPart, acidPlace, tapPlace, waterPart, type BlendPart } from './marr
 export type { LinearProgram, SolveLinear, Variable } from './marrying/linear-program.ts'
 export { marry, type MarryQuestion } from './marrying/marry.ts'
 export { mend } from './marrying/mend.ts'
+export type { IntegerSolved, SolveInteger } from './season/solve-season.ts'
 export { densityByWeighing, flaskByWater } from './readings/density-by-weighing.ts'
 export { densityOfHydrometer } from './readings/hydrometer.ts'
 export { interpretReading } from './readings/interpret.ts'
