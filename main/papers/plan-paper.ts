@@ -3,6 +3,7 @@ import PdfDocument from 'pdfkit'
 import type { Settings } from '../../shared/channels.ts'
 import { ratafiaSans } from './fonts/ratafia-sans.ts'
 import { paperQuantities } from './paper-quantities.ts'
+import { pdfBytes } from './pdf-bytes.ts'
 import { deedLines, shoppingLines, type PlanToTell } from './plan-lines.ts'
 
 export interface PlanPaper extends PlanToTell {
@@ -34,7 +35,7 @@ export async function planPaper(paper: PlanPaper): Promise<Uint8Array> {
     lang: settings.locale,
     info: { Title: name, Creator: 'Ratafia' },
   })
-  const bytes = collected(doc)
+  const bytes = pdfBytes(doc)
   doc.registerFont('regular', Buffer.from(ratafiaSans.regular))
   doc.registerFont('bold', Buffer.from(ratafiaSans.bold))
   const widthPt = doc.page.width - 2 * marginPt
@@ -155,13 +156,4 @@ function checkbox(doc: PDFKit.PDFDocument, x: number, y: number, fontPt: number)
     .rect(x, y + 0.22 * fontPt, 0.85 * fontPt, 0.85 * fontPt)
     .lineWidth(0.7)
     .stroke(quiet)
-}
-
-function collected(doc: PDFKit.PDFDocument): Promise<Uint8Array> {
-  const chunks: Uint8Array[] = []
-  return new Promise((resolve, reject) => {
-    doc.on('data', (chunk: Uint8Array) => chunks.push(chunk))
-    doc.on('end', () => resolve(Buffer.concat(chunks)))
-    doc.on('error', reject)
-  })
 }

@@ -1,0 +1,329 @@
+/**
+ * A column of a label: blocks under each other, as large as they all have room for. They shrink
+ * together down to the smallest letters; what then still has no room is cut, the least important
+ * first, and said.
+ */
+import type { LabelField, LabelOp } from '../../../shared/schemas/labels.ts'
+import { breakLines, cutLines, longestWord, type BrokenLines } from './break-lines.ts'
+import { mmPerPt, type Box } from './lengths.ts'
+import { placeLine, type Cell } from './place-line.ts'
+import { setLine } from './set-line.ts'
+
+/** Smaller letters are not read any more; common practice of printers. */
+export const leastPt = 5
+
+/** Words on one or more lines; several cells stand on one line, spread over the width. */
+export interface TextBlock {
+  readonly kind: 'text'
+  readonly cells: readonly Cell[]
+  readonly mostPt: number
+  readonly align: 'left' | 'center' | 'right'
+  /** Letters shrink rather than run over more lines, down to the smallest. */
+  readonly mostLines: number
+  /** From line to line, in letter sizes. */
+  readonly leading?: number
+  /** Above the block, in its letter sizes; left out at the top. */
+  readonly gap?: number
+}
+
+/** Something drawn, between two heights. */
+export interface FigureBlock {
+  readonly kind: 'figure'
+  readonly leastMm: number
+  readonly mostMm: number
+  readonly draw: (box: Box) => readonly LabelOp[]
+  /** Above it, in mm. */
+  readonly gapMm: number
+}
+
+export type Block = TextBlock | FigureBlock
+
+export interface Column {
+  /** Many columns are tried, one is drawn. */
+  readonly draw: () => LabelOp[]
+  readonly problems: readonly Unfit[]
+  /** 0 where everything has the size it was meant to have; what matters more weighs more. */
+  readonly strain: number
+}
+
+export interface Unfit {
+  readonly field: LabelField
+  /** Share of the text that is shown. */
+  readonly shown: number
+}
+
+/** The first to be cut stand last. */
+const importance: readonly LabelField[] = [
+  'name',
+  'strength',
+  'volume',
+  'allergens',
+  'kind',
+  'vintage',
+  'batch',
+  'bottled',
+  'cautions',
+  'ingredients',
+  'energy',
+  'drinks',
+  'note',
+]
+
+interface SetText {
+  readonly kind: 'text'
+  readonly block: TextBlock
+  readonly sizePt: number
+  /** One cell's lines, or one line of several cells. */
+  lines: string[]
+  readonly wholeLines: number
+  /** A word had to be broken. */
+  readonly isStrained: boolean
+}
+type SetBlock =
+  SetText | { readonly kind: 'figure'; readonly block: FigureBlock; readonly heightMm: number }
+
+const usualLeading = 1.18
+/** Where the baseline stands in a line of that leading. */
+const ascentShare = 0.86
+const bodyShare = 1.12
+
+/** How small letters may become: what the law asks of the main fields, or what can just be read. */
+type Floor = 'lawful' | 'least'
+
+/** Small letters are then 1.2 mm high in the sans, and in the serif. */
+const lawfulPt: Readonly<Partial<Record<LabelField, number>>> = {
+  name: 7.6,
+  strength: 7.1,
+  volume: 7.1,
+  allergens: 7.1,
+}
+
+const floorOf = ({ cells }: TextBlock, floor: Floor): number =>
+  floor === 'least' ? leastPt : Math.max(leastPt, ...cells.map(({ field }) => lawfulPt[field] ?? 0))
+
+export function fitColumn(
+  blocks: readonly Block[],
+  box: Box,
+  justify: 'top' | 'middle' | 'bottom' = 'top',
+): Column {
+  for (const floor of ['lawful', 'least'] as const) {
+    const set = largestThatFits(blocks, box, floor)
+    if (set) return place(set, box, justify)
+  }
+  const tight = setAll(blocks, box, 0, 'least')
+  cutToFit(tight, box)
+  return place(tight, box, justify)
+}
+
+function largestThatFits(blocks: readonly Block[], box: Box, floor: Floor): SetBlock[] | undefined {
+  const fits = (set: readonly SetBlock[]) =>
+    heightOf(set) <= box.height && set.every((one) => one.kind === 'figure' || !one.isStrained)
+  const ample = setAll(blocks, box, 1, floor)
+  if (fits(ample)) return ample
+  let found = setAll(blocks, box, 0, floor)
+  if (heightOf(found) > box.height || (floor === 'lawful' && !fits(found))) return undefined
+  let low = 0
+  let high = 1
+  for (let step = 0; step < 6; step += 1) {
+    const middle = (low + high) / 2
+    const tried = setAll(blocks, box, middle, floor)
+    if (heightOf(tried) <= box.height) {
+      low = middle
+      found = tried
+    } else high = middle
+  }
+  return found
+}
+
+const setAll = (blocks: readonly Block[], box: Box, ease: number, floor: Floor): SetBlock[] =>
+  blocks.flatMap((block) => setBlock(block, box, ease, floor))
+
+function setBlock(block: Block, box: Box, ease: number, floor: Floor): SetBlock[] {
+  if (block.kind === 'figure')
+    return [
+      { kind: 'figure', block, heightMm: block.leastMm + (block.mostMm - block.leastMm) * ease },
+    ]
+  const least = floorOf(block, floor)
+  const mostPt = Math.max(least, block.mostPt)
+  const wanted = least + (mostPt - least) * ease
+  if (block.cells.length > 1) {
+    const sizePt = Math.max(least, Math.min(wanted, box.width / rowWidth(block, 1)))
+    // No room side by side even at the smallest: under each other then.
+    if (rowWidth(block, sizePt) > box.width + 1e-6)
+      return block.cells.flatMap((cell, index) =>
+        setBlock({ ...block, cells: [cell], ...(index > 0 && { gap: 0.1 }) }, box, ease, floor),
+      )
+    return [{ kind: 'text', block, sizePt, lines: [''], wholeLines: 1, isStrained: false }]
+  }
+  const sizePt = Math.max(least, Math.min(wanted, comfortablePt(block, box.width)))
+  const { lines, isWordBroken } = linesAt(block, sizePt, box.width)
+  return [
+    { kind: 'text', block, sizePt, lines, wholeLines: lines.length, isStrained: isWordBroken },
+  ]
+}
+
+const comfortable = new WeakMap<TextBlock, Map<number, number>>()
+
+/** The largest size at which a block keeps to its lines and breaks no word. */
+function comfortablePt(block: TextBlock, widthMm: number): number {
+  const byWidth = comfortable.get(block) ?? new Map<number, number>()
+  comfortable.set(block, byWidth)
+  const known = byWidth.get(widthMm)
+  if (known !== undefined) return known
+  const isComfortable = (sizePt: number) => {
+    const { lines, isWordBroken } = linesAt(block, sizePt, widthMm)
+    return !isWordBroken && lines.length <= block.mostLines
+  }
+  const [cell] = block.cells
+  const longest = cell ? longestWord(cell.text, settingOf(cell)) * mmPerPt : 0
+  let found = Math.max(leastPt, Math.min(block.mostPt, widthMm / Math.max(longest, 1e-6)))
+  if (!isComfortable(found)) {
+    let low = leastPt
+    for (let step = 0; step < 7; step += 1) {
+      const middle = (low + found) / 2
+      if (isComfortable(middle)) low = middle
+      else found = middle
+    }
+    found = low
+  }
+  byWidth.set(widthMm, found)
+  return found
+}
+
+/** Between cells on one line, in letter sizes. */
+const cellGap = 1.2
+
+function rowWidth({ cells }: TextBlock, sizePt: number): number {
+  const letters = cells.reduce((sum, cell) => sum + widthOf(cell), 0)
+  return (letters + cellGap * (cells.length - 1)) * sizePt * mmPerPt
+}
+
+const widthOf = ({ face, text, tracking = 0 }: Cell): number => setLine(face, text, tracking).width
+
+function linesAt({ cells }: TextBlock, sizePt: number, widthMm: number): BrokenLines {
+  const [cell] = cells
+  if (!cell) return { lines: [], isWordBroken: false }
+  return breakLines(cell.text, settingOf(cell), widthMm / (sizePt * mmPerPt))
+}
+
+const settingOf = ({ face, tracking = 0 }: Cell) => ({ face, tracking })
+
+const gapOf = (set: SetBlock): number =>
+  set.kind === 'figure' ? set.block.gapMm : (set.block.gap ?? 0) * set.sizePt * mmPerPt
+
+const innerHeight = (set: SetBlock): number =>
+  set.kind === 'figure' ? set.heightMm : set.lines.length * lineMm(set)
+
+const lineMm = ({ block, sizePt }: SetText): number =>
+  (block.leading ?? usualLeading) * sizePt * mmPerPt
+
+function heightOf(column: readonly SetBlock[]): number {
+  const filled = column.filter((set) => innerHeight(set) > 0)
+  return filled.reduce((sum, set, index) => sum + innerHeight(set) + (index ? gapOf(set) : 0), 0)
+}
+
+/** Takes lines away, the least important first, until the rest has room. */
+function cutToFit(column: SetBlock[], box: Box): void {
+  const texts = column.filter((set) => set.kind === 'text')
+  const rank = (set: SetText) =>
+    Math.min(...set.block.cells.map(({ field }) => importance.indexOf(field)))
+  const leastFirst = texts.toSorted((a, b) => rank(b) - rank(a))
+  for (const set of leastFirst) {
+    const whole = set.lines
+    while (heightOf(column) > box.height && set.lines.length > 0) set.lines = set.lines.slice(0, -1)
+    const [cell] = set.block.cells
+    if (cell && set.block.cells.length === 1 && set.lines.length < whole.length)
+      set.lines = cutLines(
+        whole,
+        set.lines.length,
+        settingOf(cell),
+        box.width / (set.sizePt * mmPerPt),
+      )
+  }
+}
+
+const place = (
+  column: readonly SetBlock[],
+  box: Box,
+  justify: 'top' | 'middle' | 'bottom',
+): Column => ({
+  draw: () => drawColumn(column, box, justify),
+  problems: column.flatMap((set) => (set.kind === 'text' ? unfitOf(set) : [])),
+  strain: strainOf(column),
+})
+
+function drawColumn(
+  column: readonly SetBlock[],
+  box: Box,
+  justify: 'top' | 'middle' | 'bottom',
+): LabelOp[] {
+  const spare = Math.max(0, box.height - heightOf(column))
+  let y = box.y + (justify === 'top' ? 0 : justify === 'middle' ? spare / 2 : spare)
+  let isFirst = true
+  const ops: LabelOp[] = []
+  for (const set of column) {
+    const height = innerHeight(set)
+    if (height === 0) continue
+    if (!isFirst) y += gapOf(set)
+    isFirst = false
+    const at = { x: box.x, y, width: box.width, height }
+    ops.push(...(set.kind === 'figure' ? set.block.draw(at) : placeText(set, at)))
+    y += height
+  }
+  return ops
+}
+
+/** How much it matters that a field is as large as its design wants it. */
+const weightOf = ({ cells }: TextBlock): number =>
+  Math.max(...cells.map(({ field }) => (field === 'name' ? 6 : (lawfulPt[field] ?? 4) / 7)))
+
+const strainOf = (column: readonly SetBlock[]): number =>
+  column.reduce((sum, set) => {
+    if (set.kind === 'figure') {
+      const { leastMm, mostMm } = set.block
+      return sum + (mostMm > 2 ? 0.4 * (1 - (set.heightMm - leastMm) / (mostMm - leastMm || 1)) : 0)
+    }
+    const lost = 1 - Math.min(1, set.sizePt / Math.max(leastPt, set.block.mostPt))
+    return sum + weightOf(set.block) * lost * lost + (set.isStrained ? 3 : 0)
+  }, 0)
+
+function unfitOf(set: SetText): Unfit[] {
+  if (set.lines.length === set.wholeLines) return []
+  return set.block.cells.map(({ field, text }) => {
+    const shown = set.block.cells.length > 1 ? 0 : set.lines.join(' ').replace(/…$/, '').length
+    return { field, shown: text.length === 0 ? 1 : Math.min(1, shown / text.length) }
+  })
+}
+
+function placeText(set: SetText, box: Box): LabelOp[] {
+  const { block, sizePt } = set
+  const emMm = sizePt * mmPerPt
+  const leading = block.leading ?? usualLeading
+  const baseline = (line: number) =>
+    box.y + emMm * (line * leading + (leading - bodyShare) / 2 + ascentShare)
+  if (block.cells.length > 1) {
+    const spare = box.width - rowWidth(block, sizePt) + cellGap * emMm * (block.cells.length - 1)
+    const between =
+      block.align === 'center'
+        ? Math.min(spare / (block.cells.length + 1), 2 * emMm)
+        : spare / (block.cells.length - 1)
+    const used = block.cells.reduce((sum, cell) => sum + widthOf(cell) * emMm, 0)
+    let x =
+      block.align === 'center'
+        ? box.x + (box.width - used - between * (block.cells.length - 1)) / 2
+        : box.x
+    return block.cells.flatMap((cell) => {
+      const at = x
+      x += widthOf(cell) * emMm + between
+      return placeLine(cell, cell.text, sizePt, at, baseline(0))
+    })
+  }
+  const [cell] = block.cells
+  if (!cell) return []
+  return set.lines.flatMap((line, index) => {
+    const width = setLine(cell.face, line, cell.tracking ?? 0).width * emMm
+    const spare = box.width - width
+    const x = box.x + (block.align === 'left' ? 0 : block.align === 'center' ? spare / 2 : spare)
+    return placeLine(cell, line, sizePt, x, baseline(index))
+  })
+}

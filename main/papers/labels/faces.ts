@@ -1,0 +1,107 @@
+/**
+ * The faces of the labels, measured and shaped by the same library that puts them into the PDF:
+ * what is laid out here is what is printed.
+ */
+import { create, type Font } from 'fontkit'
+import type { LabelFace } from '../../../shared/schemas/labels.ts'
+import { ratafiaSans } from '../fonts/ratafia-sans.ts'
+import { ratafiaSerif } from '../fonts/ratafia-serif.ts'
+
+/** TrueType files by face, for whoever embeds them. */
+export const faceFiles: Readonly<Record<LabelFace, Uint8Array>> = {
+  serif: ratafiaSerif.medium,
+  serifItalic: ratafiaSerif.italic,
+  sans: ratafiaSans.regular,
+  sansBold: ratafiaSans.bold,
+}
+
+/** Who is asked next for a letter that a face does not have. */
+const standIns: Readonly<Record<LabelFace, readonly LabelFace[]>> = {
+  serif: ['sans'],
+  serifItalic: ['serif', 'sans'],
+  sans: ['serif'],
+  sansBold: ['sans', 'serif'],
+}
+
+/** Heights in shares of the letter size. */
+export interface FaceMetrics {
+  readonly ascent: number
+  /** Below the baseline, as a positive share. */
+  readonly descent: number
+  readonly capHeight: number
+  readonly xHeight: number
+}
+
+export interface ShapedGlyph {
+  /** Names its outline among all faces. */
+  readonly key: string
+  /** From the start of the run and its baseline, and its advance, in shares of the letter size. */
+  readonly x: number
+  readonly y: number
+  readonly advance: number
+}
+
+export interface ShapedRun {
+  readonly glyphs: readonly ShapedGlyph[]
+  /** In shares of the letter size. */
+  readonly width: number
+}
+
+const fonts = new Map<LabelFace, Font>()
+
+function fontOf(face: LabelFace): Font {
+  const known = fonts.get(face)
+  if (known) return known
+  const font = create(faceFiles[face])
+  fonts.set(face, font)
+  return font
+}
+
+export function metricsOf(face: LabelFace): FaceMetrics {
+  const { ascent, descent, capHeight, xHeight, unitsPerEm } = fontOf(face)
+  return {
+    ascent: ascent / unitsPerEm,
+    descent: -descent / unitsPerEm,
+    capHeight: capHeight / unitsPerEm,
+    xHeight: xHeight / unitsPerEm,
+  }
+}
+
+/** The face that a letter of a text in `face` is set in; undefined where none of them has it. */
+export function faceFor(face: LabelFace, letter: string): LabelFace | undefined {
+  return [face, ...standIns[face]].find((one) =>
+    [...letter].every((point) => fontOf(one).hasGlyphForCodePoint(point.codePointAt(0) ?? 0)),
+  )
+}
+
+const outlines = new Map<string, string>()
+
+/** The outline of a shaped glyph, in shares of the letter size, y downward, as SVG writes paths. */
+export const outlineOf = (key: string): string => outlines.get(key) ?? ''
+
+/** A text that its face has all letters of, kerned; the width is that of the PDF's own reckoning. */
+export function shape(face: LabelFace, text: string): ShapedRun {
+  const font = fontOf(face)
+  const { glyphs, positions } = font.layout(text, [])
+  let x = 0
+  const shaped = glyphs.map((glyph, index): ShapedGlyph => {
+    const { xAdvance = 0, xOffset = 0, yOffset = 0 } = positions[index] ?? {}
+    const key = `${face}:${glyph.id}`
+    if (!outlines.has(key)) outlines.set(key, outline(glyph.path, font.unitsPerEm))
+    const at = {
+      key,
+      x: (x + xOffset) / font.unitsPerEm,
+      y: -yOffset / font.unitsPerEm,
+      advance: xAdvance / font.unitsPerEm,
+    }
+    x += xAdvance
+    return at
+  })
+  return { glyphs: shaped, width: x / font.unitsPerEm }
+}
+
+const outline = (path: ReturnType<Font['layout']>['glyphs'][number]['path'], unitsPerEm: number) =>
+  path
+    .scale(1 / unitsPerEm, -1 / unitsPerEm)
+    .toSVG()
+    .replaceAll(/-?\d+\.\d+(?:e-\d+)?/g, (number) => String(Math.round(Number(number) * 1e5) / 1e5))
