@@ -4,8 +4,25 @@ import { settledJar, type CellarState, type JarState } from './cellar-state.ts'
 import type { Step } from './fold.ts'
 import { freeVolumeMl } from './jar-liquid.ts'
 
-export const stepsOf = (steps: readonly Step[], batchId: string): Step[] =>
-  steps.filter((step) => step.batchIds.has(batchId))
+/** Decades of steps are gone through once for all batches. */
+const byBatch = new WeakMap<readonly Step[], ReadonlyMap<string, readonly Step[]>>()
+
+export function stepsOf(steps: readonly Step[], batchId: string): readonly Step[] {
+  let sorted = byBatch.get(steps)
+  if (!sorted) byBatch.set(steps, (sorted = sortedByBatch(steps)))
+  return sorted.get(batchId) ?? []
+}
+
+function sortedByBatch(steps: readonly Step[]): Map<string, Step[]> {
+  const sorted = new Map<string, Step[]>()
+  for (const step of steps)
+    for (const batchId of step.batchIds) {
+      const own = sorted.get(batchId)
+      if (own) own.push(step)
+      else sorted.set(batchId, [step])
+    }
+  return sorted
+}
 
 /** A stretch of time in which a jar held one batch at one stage. */
 export interface Span {

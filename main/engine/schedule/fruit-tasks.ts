@@ -51,7 +51,8 @@ export function fruitTasks(
       isWaiting: tasks.length > 0,
       log: proposalOf(batch, phase, jarId, jar),
     })
-    baseMs = window.dueMs
+    // What is overdue is done today at the earliest, and the rest after it.
+    baseMs = Math.max(window.dueMs, batch.nowMs)
   }
   return tasks
 }

@@ -37,6 +37,7 @@ export function liquidTasks(
 
   const tasks: ScheduledTask[] = []
   let baseMs = Math.max(sinceMs(raw), ...toCome.map(({ dueMs }) => dueMs))
+  if (toCome.length > 0) baseMs = Math.max(baseMs, batch.nowMs)
   const add = (kind: Phase, jars: typeof liquids, isNow: boolean) => {
     const isReady = isNow && jars.length > 0
     const fromMs = isReady ? sinceMs(jars) : baseMs
@@ -56,13 +57,13 @@ export function liquidTasks(
       isWaiting: !isReady,
       log: proposalOf(kind, jars),
     })
-    baseMs = Math.max(baseMs, window.dueMs)
+    baseMs = Math.max(baseMs, window.dueMs, batch.nowMs)
   }
 
   const isAhead = raw.length + toCome.length > 0
   if (needsMarrying) add('marry', raw, toCome.length === 0)
   const hasToFilter = isAhead || toFilter.length > 0
-  const isRacked = done.isRacked && filtered.length > 0
+  const isRacked = hazes(batch) && done.isRacked && filtered.length > 0
   if (hazes(batch) && hasToFilter) add('rack', toFilter, true)
   if (hasToFilter || isRacked)
     add('filter', isRacked ? filtered : toFilter, isRacked || !hazes(batch))

@@ -57,7 +57,25 @@ export function plannedTasks(batch: BatchToSchedule, done: DoneMoves): Scheduled
       ...(log && { log }),
     })
   }
-  return tasks
+  return afterOverdue(tasks, batch.nowMs)
+}
+
+/** What is overdue is done today at the earliest, and the rest as much later. */
+function afterOverdue(tasks: readonly ScheduledTask[], nowMs: number): ScheduledTask[] {
+  const overdueMs = Math.max(
+    0,
+    ...tasks.filter(({ isWaiting }) => !isWaiting).map(({ dueMs }) => nowMs - dueMs),
+  )
+  return tasks.map((task) =>
+    task.isWaiting
+      ? {
+          ...task,
+          earlyMs: task.earlyMs + overdueMs,
+          dueMs: task.dueMs + overdueMs,
+          lateMs: task.lateMs === undefined ? undefined : task.lateMs + overdueMs,
+        }
+      : task,
+  )
 }
 
 function isUnderSugar(

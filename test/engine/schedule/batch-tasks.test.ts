@@ -67,6 +67,13 @@ describe('batchTasks', () => {
     expect(others).toEqual(others.toSorted((a, b) => a - b))
   })
 
+  it('puts what follows an overdue task after today', () => {
+    const late = tasksAt(upToSpirit, 300)
+    expect(dayOfMs(one(late, 'drawOff').dueMs)).toBeLessThan(100)
+    const next = one(late, 'coverWithSugar')
+    expect([dayOfMs(next.earlyMs), dayOfMs(next.dueMs)]).toEqual([300, 301])
+  })
+
   it('keeps the ids of a batch whose moves were amended to other days and amounts', () => {
     const ids = (lines: Lines) =>
       tasksAt(lines, 52).flatMap(({ id, kind }) => (kind === 'turn' ? [] : id))

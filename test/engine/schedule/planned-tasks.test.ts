@@ -8,7 +8,7 @@ const spec = plainDraft('sour_cherry')
 const { moves } = outcomeOf(spec, facts)
 const plan: Plan = { batchId: 'draft', startedAt: spec.startAt, spec, moves }
 
-function tasksAfter(real: readonly Move[]) {
+function tasksAfter(real: readonly Move[], laterMs = 0) {
   const recorded = real.map((move, index) => ({
     id: `m${index}`,
     seq: index + 1,
@@ -18,7 +18,7 @@ function tasksAfter(real: readonly Move[]) {
     move,
   }))
   const { cellar, steps } = fold(recorded, facts)
-  const nowMs = Date.parse(real.at(-1)?.at ?? spec.startAt)
+  const nowMs = Date.parse(real.at(-1)?.at ?? spec.startAt) + laterMs
   return batchTasks({
     batchId: 'draft',
     openedAtMs: Date.parse(spec.startAt),
@@ -77,6 +77,15 @@ describe('plannedTasks', () => {
 
   it('leaves the batch to the trade’s intervals once all is done', () => {
     expect(tasksAfter(moves).some(({ from }) => from === 'plan')).toBe(false)
+  })
+
+  it('puts what follows an overdue move as much later', () => {
+    const [next, , pour] = tasksAfter(before('drawOff'))
+    const lateMs = 100 * 86_400_000
+    const [same, , later] = tasksAfter(before('drawOff'), lateMs)
+    const overdueMs = Date.parse(before('drawOff').at(-1)?.at ?? '') + lateMs - (next?.dueMs ?? 0)
+    expect(same?.dueMs).toBe(next?.dueMs)
+    expect(later?.dueMs).toBe((pour?.dueMs ?? 0) + overdueMs)
   })
 
   it('never gives two tasks one id', () => {
