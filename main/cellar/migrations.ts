@@ -173,4 +173,18 @@ export const migrations: readonly Migration[] = [
         SELECT id, count FROM bottle_lot WHERE count > 0;
     `,
   },
+  {
+    version: 50,
+    does: "keep the maker's own sheets of labels, and how labels were printed last",
+    sql: `
+      CREATE TABLE label_sheet (
+        id TEXT PRIMARY KEY,
+        content TEXT NOT NULL CHECK (json_valid(content))
+      ) STRICT;
+      CREATE TABLE label_style (
+        only INTEGER PRIMARY KEY CHECK (only = 1),
+        content TEXT NOT NULL CHECK (json_valid(content))
+      ) STRICT;
+    `,
+  },
 ]

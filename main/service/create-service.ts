@@ -9,6 +9,7 @@ import { draftHandlers } from './handlers/drafts.ts'
 import { fruitHandlers } from './handlers/fruits.ts'
 import type { Handlers } from './handlers/handler.ts'
 import { jarHandlers } from './handlers/jars.ts'
+import { labelHandlers } from './handlers/labels.ts'
 import { marryingHandlers } from './handlers/marrying.ts'
 import { moveHandlers } from './handlers/moves.ts'
 import { planHandlers } from './handlers/plans.ts'
@@ -32,6 +33,7 @@ const handlers: Handlers = {
   ...draftHandlers,
   ...recipeHandlers,
   ...planHandlers,
+  ...labelHandlers,
 }
 
 export async function createService(options: ServiceOptions): Promise<Service> {
