@@ -39,7 +39,7 @@ function run(highs: Highs, model: Model, program: LinearProgram): number[] | und
 const within = ({ low, high, isWhole }: Variable, value: number): number =>
   Math.min(Math.max(isWhole ? Math.round(value) : value, low), high)
 
-function dataOf(highs: Highs, { variables, rows, minimise }: LinearProgram) {
+export function dataOf(highs: Highs, { variables, rows, minimise }: LinearProgram) {
   const colCost = new Float64Array(variables.length)
   for (const [variable, cost] of minimise) colCost[variable] = (colCost[variable] ?? 0) + cost
   const entries = rows.map(({ terms }) => terms.filter(([, coefficient]) => coefficient !== 0))

@@ -1,0 +1,111 @@
+/**
+ * Which loads, in which jars, in which weeks, cover the most that is wanted? The question as data.
+ *
+ * Amounts come ready for reckoning: a kind is what is wanted of it and the ways it may be made; a
+ * way is a recipe, a source of fruit, and the weeks it may start in.
+ */
+import type { Tier } from './demand.ts'
+
+/** Jars of one size; which of them a load stands in is settled afterwards. */
+export interface JarClass {
+  readonly capacityMl: number
+  /** Wide enough to get fruit out of easily. */
+  readonly isWide: boolean
+  readonly jarIds: readonly string[]
+}
+
+/** A week in which a way may start, and how far it lies from the weeks of plenty. */
+export interface StartWeek {
+  readonly week: number
+  readonly weeksFromPlenty: number
+}
+
+export interface Way {
+  readonly kindIndex: number
+  readonly source: 'fresh' | 'pantry'
+  readonly starts: readonly StartWeek[]
+  readonly mostKg: number
+  readonly lPerKg: number
+  readonly steepMlPerKg: number
+  readonly settleMlPerKg: number
+  /** Whole weeks from the start: the steeping jar is empty again; the settling jar is taken, and free. */
+  readonly emptiedWeek: number
+  readonly settleFromWeek: number
+  readonly settleToWeek: number
+  readonly fruitMinorPerKg: number
+  /** By the season's spirits and sweeteners, in their order. */
+  readonly spiritMlPerKg: readonly number[]
+  readonly sweetenerGPerKg: readonly number[]
+}
+
+export interface WantedKind {
+  readonly kindId: string
+  readonly tiers: readonly Tier[]
+  readonly wantedL: number
+  readonly bottleSizeMl: number
+}
+
+/** Goods poured from the pantry first; more is bought unless it may not be. */
+export interface Supply {
+  readonly atHand: number
+  readonly minorPerUnit: number
+  readonly mayBuy: boolean
+}
+
+/** One jar taken in a class from the start until a week. */
+export interface Taken {
+  readonly classIndex: number
+  readonly untilWeek: number
+}
+
+/** Liquid of today's batches that must find a jar. */
+export interface MustSettle {
+  readonly fromWeek: number
+  readonly toWeek: number
+  readonly volumeMl: number
+}
+
+export interface SeasonQuestion {
+  readonly kinds: readonly WantedKind[]
+  readonly ways: readonly Way[]
+  readonly classes: readonly JarClass[]
+  readonly taken: readonly Taken[]
+  readonly mustSettle: readonly MustSettle[]
+  readonly cleaningWeeks: number
+  /** Per mL. */
+  readonly spirits: readonly Supply[]
+  /** Per g. */
+  readonly sweeteners: readonly Supply[]
+  /** Bottle, cork and label together. */
+  readonly minorPerBottle: number
+  readonly moneyMinor: number | undefined
+  readonly shelfBottles: number | undefined
+}
+
+/** So many jars of a class, filled for a way from its start in a week. */
+export interface Load {
+  readonly wayIndex: number
+  readonly week: number
+  readonly kg: number
+  /** How many jars of each class it steeps in, and settles in. */
+  readonly steep: readonly number[]
+  readonly settle: readonly number[]
+}
+
+/** How full a jar may be, and how full it should at least be for the fruit to stay covered. */
+export const leastFillFraction = 0.4
+
+/** The smallest amount that fills any jar far enough; what is wanted below it is rounded up to it. */
+export function leastL(way: Way, classes: readonly JarClass[]): number {
+  const smallestMl = Math.min(...classes.map(({ capacityMl }) => capacityMl))
+  return (leastFillFraction * smallestMl * way.lPerKg) / way.steepMlPerKg
+}
+
+/** What a kind may come to at most: what is wanted, or the least that fills a jar. */
+export function mostL(question: SeasonQuestion, kindIndex: number): number {
+  const { wantedL } = question.kinds[kindIndex] as WantedKind
+  const leasts = question.ways
+    .filter((way) => way.kindIndex === kindIndex)
+    .map((way) => leastL(way, question.classes))
+  return wantedL > 0 ? Math.max(wantedL, Math.min(Infinity, ...leasts)) : 0
+}

@@ -1,0 +1,41 @@
+/** HiGHS behind the engine's door for integer programs: with a start, a time limit and a gap. */
+import type { IntegerSolved, SolveInteger } from '../engine/index.ts'
+import { dataOf } from './lp-solver.ts'
+
+/** Loads the solver; its own instance, since a worker asks for it. */
+export async function integerSolver(): Promise<SolveInteger> {
+  const { default: loadHighs } = await import('highs')
+  const highs = await loadHighs()
+  const { mipLogging, mipImprovingSolution } = highs.constants.callbackType
+  return ({ program, start, timeLimitSeconds, absoluteGap, onGap }) => {
+    const model = highs.createModel()
+    try {
+      model.options.set({
+        output_flag: false,
+        random_seed: 0,
+        time_limit: timeLimitSeconds,
+        mip_abs_gap: absoluteGap,
+        mip_rel_gap: 0,
+        primal_feasibility_tolerance: 1e-9,
+      })
+      model.passModel(dataOf(highs, program))
+      model.setSolution({ colValue: Float64Array.from(start) })
+      const tell = ({ data }: { data: { mip_primal_bound?: number; mip_dual_bound?: number } }) => {
+        const gap = (data.mip_primal_bound ?? Infinity) - (data.mip_dual_bound ?? -Infinity)
+        if (Number.isFinite(gap)) onGap(gap)
+        return undefined
+      }
+      const begun = performance.now()
+      model.run({ [mipLogging]: tell, [mipImprovingSolution]: tell })
+      const values = [...model.getSolution().colValue].map((value, index) =>
+        program.variables[index]?.isWhole ? Math.round(value) : value,
+      )
+      const seconds = (performance.now() - begun) / 1000
+      const bound = Number(model.info.get('mip_dual_bound'))
+      const isThere = values.length === program.variables.length
+      return isThere ? ({ values, bound, seconds } satisfies IntegerSolved) : undefined
+    } finally {
+      model.dispose()
+    }
+  }
+}
