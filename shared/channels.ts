@@ -50,6 +50,7 @@ import {
   MendRequest,
 } from './schemas/marrying.ts'
 import { Move, RecordedMove } from './schemas/moves.ts'
+import { CalendarFeed, LocalDay, Reminder, Task, TaskId, Today } from './schemas/schedule.ts'
 import {
   KeptSeasonPlan,
   PurchaseList,
@@ -90,6 +91,8 @@ export const Settings = z.strictObject({
   units: z.enum(['metric', 'us']),
   theme: z.enum(['light', 'dark', 'system']),
   currency: z.string().regex(/^[A-Z]{3}$/),
+  /** A notice on the desktop, once a day at most, where something wants hands. */
+  reminders: z.boolean(),
 })
 export type Settings = z.infer<typeof Settings>
 
@@ -123,6 +126,8 @@ const Preview = z.strictObject({
 const moves = z.array(Move).min(1).max(50)
 
 const oneDraft = z.strictObject({ draftId: Id })
+
+const oneTask = z.strictObject({ taskId: TaskId })
 
 const curvePoints = z.number().int().min(2).max(2000)
 
@@ -380,13 +385,39 @@ export const channels = {
     z.strictObject({ fileName: z.string(), csv: z.string() }),
   ),
 
-  'today.list': channel(
-    'read',
+  /** What each batch in hand needs, what waits for something else among it. */
+  'schedule.list': channel('read', z.strictObject({ batchId: Id.optional() }), z.array(Task)),
+  /** Null once it is done. */
+  'schedule.task': channel('read', oneTask, Task.nullable()),
+  /** Puts a task off until a day; answers with the day it was put off until before. */
+  'schedule.putOff': channel(
+    'write',
+    z.strictObject({ taskId: TaskId, until: LocalDay }),
+    z.strictObject({ before: LocalDay.nullable() }),
+  ),
+  /** Puts a task back on its own day. */
+  'schedule.bringBack': channel('write', oneTask, z.strictObject({ before: LocalDay.nullable() })),
+
+  'today.list': channel('read', nothing, Today),
+  /** What to remind of, once a day at most and only where that is wished; else null. */
+  'today.remind': channel('write', nothing, Reminder.nullable()),
+
+  /** What is to be done, for a calendar program. What was handed out is kept in the book. */
+  'calendar.file': channel(
+    'write',
     nothing,
-    z.strictObject({
-      batches: z.array(BatchSummary),
-      cautions: z.array(Caution),
-    }),
+    z.strictObject({ fileName: z.string(), ics: z.string() }),
+  ),
+  /** Where the browser host serves the calendar; null while it does not. */
+  'calendar.feed': channel('read', nothing, CalendarFeed),
+  /** Serves it at an address nobody can guess; a former one is no longer answered. */
+  'calendar.openFeed': channel('write', nothing, CalendarFeed),
+  'calendar.closeFeed': channel('write', nothing, CalendarFeed),
+  /** For the host that serves it: whoever asks has to know the secret of the address. */
+  'calendar.serve': channel(
+    'write',
+    z.strictObject({ secret: z.string().max(200) }),
+    z.strictObject({ ics: z.string() }),
   ),
 } as const
 

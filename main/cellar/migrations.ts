@@ -187,4 +187,37 @@ export const migrations: readonly Migration[] = [
       ) STRICT;
     `,
   },
+  {
+    version: 70,
+    does: 'keep what a maker put off, and what calendars were given',
+    sql: `
+      CREATE TABLE put_off (
+        task_id TEXT PRIMARY KEY,
+        until TEXT NOT NULL,
+        put_off_at TEXT NOT NULL
+      ) STRICT;
+
+      -- What calendars were told last of each entry: a newer version has to say that it is newer,
+      -- and what is no more has to be cancelled. Rows stay, so that no number is given twice.
+      CREATE TABLE calendar_entry (
+        uid TEXT PRIMARY KEY,
+        entry TEXT NOT NULL CHECK (json_valid(entry)),
+        sequence INTEGER NOT NULL CHECK (sequence >= 0),
+        is_cancelled INTEGER NOT NULL CHECK (is_cancelled IN (0, 1)),
+        changed_at TEXT NOT NULL
+      ) STRICT;
+
+      -- The secret of the address at which the calendar is served; no row, no address.
+      CREATE TABLE calendar_feed (
+        only INTEGER PRIMARY KEY CHECK (only = 1),
+        secret TEXT NOT NULL
+      ) STRICT;
+
+      -- The last day on which the maker was reminded.
+      CREATE TABLE reminder (
+        only INTEGER PRIMARY KEY CHECK (only = 1),
+        day TEXT NOT NULL
+      ) STRICT;
+    `,
+  },
 ]

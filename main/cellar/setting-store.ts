@@ -2,7 +2,13 @@
 import { Settings } from '../../shared/channels.ts'
 import type { Book } from './open-book.ts'
 
-const defaults: Settings = { locale: 'en-GB', units: 'metric', theme: 'system', currency: 'EUR' }
+const defaults: Settings = {
+  locale: 'en-GB',
+  units: 'metric',
+  theme: 'system',
+  currency: 'EUR',
+  reminders: false,
+}
 
 /** A setting that cannot be read counts as not set: it must not keep the book shut. */
 export function readSettings(book: Book): Settings {

@@ -4,6 +4,7 @@ import type { ErrorReply, Reply } from '../../shared/schemas/errors.ts'
 import { bookErrorOf } from '../cellar/book-error.ts'
 import { batchHandlers } from './handlers/batches.ts'
 import { benchHandlers } from './handlers/bench.ts'
+import { calendarHandlers } from './handlers/calendar.ts'
 import { cellarHandlers } from './handlers/cellar.ts'
 import { draftHandlers } from './handlers/drafts.ts'
 import { fruitHandlers } from './handlers/fruits.ts'
@@ -15,6 +16,7 @@ import { moveHandlers } from './handlers/moves.ts'
 import { planHandlers } from './handlers/plans.ts'
 import { recipeHandlers } from './handlers/recipes.ts'
 import { storeHandlers } from './handlers/stores.ts'
+import { scheduleHandlers } from './handlers/schedule.ts'
 import { todayHandlers } from './handlers/today.ts'
 import { ServiceError } from './service-error.ts'
 import type { Service, ServiceOptions } from './service.ts'
@@ -29,6 +31,8 @@ const handlers: Handlers = {
   ...moveHandlers,
   ...marryingHandlers,
   ...todayHandlers,
+  ...scheduleHandlers,
+  ...calendarHandlers,
   ...benchHandlers,
   ...draftHandlers,
   ...recipeHandlers,

@@ -13,6 +13,8 @@ export interface ServiceOptions {
   /** The clock, so that tests can hold it still. */
   now: () => Date
   newId: () => string
+  /** The maker's, as an IANA name; that of this machine when left out. */
+  timeZone?: string
   /** Fills an empty demo book through the service itself. */
   fillDemo: (dispatch: Dispatch, now: Date) => Promise<void>
 }

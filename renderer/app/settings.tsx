@@ -8,6 +8,7 @@ export const usualSettings: Settings = {
   units: 'metric',
   theme: 'system',
   currency: 'EUR',
+  reminders: false,
 }
 
 const SettingsContext = createContext<Settings>(usualSettings)

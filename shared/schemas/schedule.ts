@@ -165,7 +165,22 @@ export const Today = z.strictObject({
   /** Kinds that run out before more can be laid down, by the maker's own drinking. */
   runningLow: z.array(KindStock),
   cautions: z.array(Caution),
-  /** The batches that any of these name, and those in hand. */
+  /** The batches that any of these name. */
   batches: z.array(BatchSummary),
 })
 export type Today = z.infer<typeof Today>
+
+/** What a notice on the desktop tells. */
+export const Reminder = z.strictObject({
+  /** Tasks that are late or due. */
+  count: z.number().int().positive(),
+  /** Of the batches they belong to, the most pressing first. */
+  batchNames: z.array(z.string()),
+})
+export type Reminder = z.infer<typeof Reminder>
+
+export const CalendarFeed = z.strictObject({
+  /** Below the address of the browser host. */
+  path: z.string().nullable(),
+})
+export type CalendarFeed = z.infer<typeof CalendarFeed>

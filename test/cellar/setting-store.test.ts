@@ -15,6 +15,7 @@ describe('readSettings', () => {
       units: 'us',
       theme: 'system',
       currency: 'EUR',
+      reminders: false,
     })
     closeBook(book)
   })

@@ -21,7 +21,13 @@ export const status = (changed: Partial<CellarStatus> = {}): CellarStatus => ({
   isDemo: false,
   hasDemo: false,
   isEmpty: false,
-  settings: { locale: 'en-GB', units: 'metric', theme: 'system', currency: 'EUR' },
+  settings: {
+    locale: 'en-GB',
+    units: 'metric',
+    theme: 'system',
+    currency: 'EUR',
+    reminders: false,
+  },
   ...changed,
 })
 

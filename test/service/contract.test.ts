@@ -51,7 +51,13 @@ describe('the contract', () => {
     const error = await t.refusal('cellar.changeSettings', { locale: 'not a locale' })
     expect(error.code).toBe('badInput')
     const settings = await t.ask('cellar.changeSettings', { theme: 'dark' })
-    expect(settings).toEqual({ locale: 'pl-PL', units: 'metric', theme: 'dark', currency: 'EUR' })
+    expect(settings).toEqual({
+      locale: 'pl-PL',
+      units: 'metric',
+      theme: 'dark',
+      currency: 'EUR',
+      reminders: false,
+    })
     t.service.close()
   })
 })

@@ -1,23 +1,74 @@
-/** What needs hands now: every batch that is not finished, and what a careful maker should see. */
-import { allBatches } from '../../cellar/batch-store.ts'
+/** What needs hands now, what comes within the week, and what a careful maker should see. */
 import { allJars } from '../../cellar/jar-store.ts'
-import { settledJar } from '../../engine/index.ts'
+import { readSettings } from '../../cellar/setting-store.ts'
+import { remindedFirst } from '../../cellar/task-store.ts'
+import { addDays, byDay, byNeed, dayOf, isHidden, settledJar } from '../../engine/index.ts'
+import type { Task, Today } from '../../../shared/schemas/schedule.ts'
 import { batchSummary, cautionsOf } from '../describe.ts'
+import { batchesInHand, scheduledTasks, timeZoneOf, todayOf, toldTasks } from '../schedule.ts'
+import type { Session } from '../session.ts'
+import { shelfNews } from '../shelf-news.ts'
 import { nowMs, type ChannelsOf, type Handlers } from './handler.ts'
+
+const weekDays = 7
+
+type Tasks = Pick<Today, 'now' | 'week' | 'putOff' | 'after'>
+
+function tasksOfToday(session: Session): Tasks {
+  const timeZone = timeZoneOf(session)
+  const endOfWeek = addDays(todayOf(session), weekDays)
+  const tasks = toldTasks(session, scheduledTasks(session)).filter(({ isWaiting }) => !isWaiting)
+  const shown = tasks.filter((task) => !isHidden(task))
+  const coming = shown.filter(({ state }) => state === 'coming').sort(byDay)
+  const isSoon = ({ early }: Task) => dayOf(Date.parse(early), timeZone) <= endOfWeek
+  const after = coming.find((task) => !isSoon(task))
+  return {
+    now: shown.filter(({ state }) => state !== 'coming').sort(byNeed),
+    week: coming.filter(isSoon),
+    putOff: tasks.filter(isHidden).sort(byPutOff),
+    ...(after && { after }),
+  }
+}
+
+const byPutOff = (a: Task, b: Task): number =>
+  (a.putOff?.until ?? '').localeCompare(b.putOff?.until ?? '') || byNeed(a, b)
 
 export const todayHandlers: Handlers<ChannelsOf<'today'>> = {
   'today.list': (session) => {
     const now = nowMs(session)
     const jars = allJars(session.book)
-    const { fruits } = session
-    const { cellar } = session.ledger.folded
+    const { fruits, ledger } = session
+    const { cameReady, runningLow } = shelfNews(session)
+    const tasks = tasksOfToday(session)
+    const cautions = [...ledger.folded.cellar.jars].flatMap(([id, jar]) =>
+      cautionsOf(id, settledJar(jar, Math.max(now, jar.atMs)), { jars, fruits }, now),
+    )
+    const named = new Set<string | undefined>([
+      ...[...tasks.now, ...tasks.week, ...tasks.putOff].map(({ batchId }) => batchId),
+      ...cautions.map(({ batchId }) => batchId),
+      ...cameReady.map(({ lot }) => lot.batchId),
+      tasks.after?.batchId,
+    ])
     return {
-      batches: allBatches(session.book)
-        .map((batch) => batchSummary(session, batch, now))
-        .filter(({ stage }) => stage !== 'finished'),
-      cautions: [...cellar.jars].flatMap(([id, jar]) =>
-        cautionsOf(id, settledJar(jar, Math.max(now, jar.atMs)), { jars, fruits }, now),
-      ),
+      day: todayOf(session),
+      ...tasks,
+      cameReady: [...cameReady],
+      runningLow: [...runningLow],
+      cautions,
+      batches: batchesInHand(session)
+        .filter(({ id }) => named.has(id))
+        .map((batch) => batchSummary(session, batch, now)),
     }
+  },
+  'today.remind': (session) => {
+    const { book } = session
+    if (!readSettings(book).reminders) return null
+    const pressing = tasksOfToday(session).now.filter(({ state }) => state !== 'open')
+    if (pressing.length === 0) return null
+    const isFirst = book.transaction(() => remindedFirst(book, todayOf(session))).immediate()
+    if (!isFirst) return null
+    const ids = new Set(pressing.map(({ batchId }) => batchId))
+    const names = new Map(batchesInHand(session).map(({ id, name }) => [id, name]))
+    return { count: pressing.length, batchNames: [...ids].flatMap((id) => names.get(id) ?? []) }
   },
 }

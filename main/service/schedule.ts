@@ -1,0 +1,137 @@
+/** The tasks of every batch in hand. Finished batches are never looked at, however many there are. */
+import { allBatches } from '../cellar/batch-store.ts'
+import { allJars } from '../cellar/jar-store.ts'
+import { allPlans } from '../cellar/plan-store.ts'
+import { allPutOff } from '../cellar/task-store.ts'
+import {
+  batchTasks,
+  dayOf,
+  fadingTasks,
+  forecastJars,
+  settledJar,
+  stepsOf,
+  toldTask,
+  type BatchToSchedule,
+  type DrawForecast,
+  type JarState,
+  type ScheduledTask,
+} from '../engine/index.ts'
+import type { Batch } from '../../shared/schemas/cellar.ts'
+import type { Task } from '../../shared/schemas/schedule.ts'
+import { batchSteeping, type BatchSteeping } from './batch-steeping.ts'
+import { nowMs } from './handlers/handler.ts'
+import type { Session } from './session.ts'
+import { shelfNews } from './shelf-news.ts'
+
+/** A batch is in hand until it is drunk. */
+export function batchesInHand({ book, ledger }: Session): Batch[] {
+  const { batches } = ledger.folded.cellar
+  return allBatches(book).filter(({ id }) => batches.get(id)?.stage !== 'finished')
+}
+
+/** `batchId` left out: of all batches in hand. */
+export function scheduledTasks(session: Session, batchId?: string): ScheduledTask[] {
+  const now = nowMs(session)
+  const batches = batchesInHand(session).filter(({ id }) => batchId === undefined || id === batchId)
+  const known = knownOf(session)
+  const fading = shelfNews(session).fading.filter(
+    (bottles) => batchId === undefined || bottles.batchId === batchId,
+  )
+  return [
+    ...batches.flatMap((batch) => batchTasks(toSchedule(session, known, batch, now))),
+    ...fadingTasks(fading, now),
+  ]
+}
+
+/** As they stand today, with what the maker put off. */
+export function toldTasks(session: Session, tasks: readonly ScheduledTask[]): Task[] {
+  const putOff = allPutOff(session.book)
+  const today = { nowMs: nowMs(session), timeZone: timeZoneOf(session), putOff }
+  return tasks.map((task) => toldTask(task, today))
+}
+
+export const timeZoneOf = ({ options }: Session): string =>
+  options.timeZone ?? new Intl.DateTimeFormat().resolvedOptions().timeZone
+
+export const todayOf = (session: Session): string => dayOf(nowMs(session), timeZoneOf(session))
+
+/** What is asked of every batch, read once. */
+function knownOf({ book, ledger }: Session) {
+  const { cellar } = ledger.folded
+  const jarsByBatch = new Map<string, [string, JarState][]>()
+  for (const [jarId, jar] of cellar.jars)
+    jarsByBatch.set(jar.batchId, [...(jarsByBatch.get(jar.batchId) ?? []), [jarId, jar]])
+  const strengths = [...cellar.lots.values()].flatMap(({ goods, matter }) =>
+    goods.kind === 'spirit' && matter.ethanolG > leastSpiritG ? [goods.strengthPctVol] : [],
+  )
+  return {
+    jarsByBatch,
+    capacities: new Map(allJars(book).map(({ id, capacityMl }) => [id, capacityMl])),
+    plans: new Map(allPlans(book).map((plan) => [plan.batchId, plan])),
+    spiritPctVol: strengths.length === 0 ? undefined : Math.max(...strengths),
+  }
+}
+
+/** Less ethanol than this is the wet bottom of a bottle. */
+const leastSpiritG = 10
+
+function toSchedule(
+  session: Session,
+  known: ReturnType<typeof knownOf>,
+  batch: Batch,
+  now: number,
+): BatchToSchedule {
+  const { cellar, steps } = session.ledger.folded
+  const progress = cellar.batches.get(batch.id)
+  const jars = new Map(
+    (known.jarsByBatch.get(batch.id) ?? []).map(([jarId, jar]) => [
+      jarId,
+      settledJar(jar, Math.max(now, jar.atMs)),
+    ]),
+  )
+  const lots = (progress?.bottleLotIds ?? [])
+    .flatMap((id) => {
+      const lot = cellar.bottles.get(id)
+      return lot ? [{ id, bottledAtMs: lot.bottledAtMs, count: lot.count }] : []
+    })
+    .sort((a, b) => a.bottledAtMs - b.bottledAtMs || (a.id < b.id ? -1 : 1))
+  return {
+    batchId: batch.id,
+    openedAtMs: Date.parse(batch.openedAt),
+    progress,
+    steps: stepsOf(steps, batch.id),
+    jars,
+    lots,
+    forecasts: drawForecasts(session, batch.id, jars),
+    plan: known.plans.get(batch.id),
+    fruitOf: session.fruits.fruitOf,
+    capacityMlOf: (jarId) => known.capacities.get(jarId),
+    spiritPctVol: known.spiritPctVol,
+    nowMs: now,
+  }
+}
+
+/** A forecast from the batch's last move on is the same on every later day. */
+const kept = new WeakMap<BatchSteeping, ReadonlyMap<string, DrawForecast>>()
+
+function drawForecasts(
+  session: Session,
+  batchId: string,
+  jars: ReadonlyMap<string, JarState>,
+): ReadonlyMap<string, DrawForecast> {
+  if (![...jars.values()].some(({ stage }) => stage === 'steeping')) return new Map()
+  const steeping = batchSteeping(session, batchId)
+  const known = kept.get(steeping)
+  if (known) return known
+  const hasReadings = (steeping.known?.fit.readingsUsed ?? 0) > 0
+  const found = new Map(
+    forecastJars(steeping.ensemble, batchId, Number.NEGATIVE_INFINITY).map(
+      ({ jarId, settled, extracted }) => [
+        jarId,
+        { settledMs: settled.typicalMs, extractedMs: extracted.typicalMs, hasReadings },
+      ],
+    ),
+  )
+  kept.set(steeping, found)
+  return found
+}
