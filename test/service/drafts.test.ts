@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest'
+import type { FollowedStage } from '../../shared/schemas/drafts.ts'
 import type { Move } from '../../shared/schemas/moves.ts'
 import type { Jar } from '../../shared/schemas/cellar.ts'
 import { trial, type Trial } from './with-service.ts'
@@ -119,7 +120,8 @@ describe('a draft started as a batch', () => {
     expect((await t.refusal('drafts.start', start)).code).toBe('alreadyThere')
     expect((await t.ask('batches.page', { batchId: 'b1' })).summary.stage).toBe('empty')
 
-    const plan = (await t.ask('plans.follow', { batchId: 'b1' }))?.plan
+    const atFirst = await t.ask('plans.follow', { batchId: 'b1' })
+    const plan = atFirst?.plan
     const buys = plan?.moves.filter(({ kind }) => kind === 'buy') ?? []
     await t.ask('moves.record', { key: 'buy', moves: buys })
     const today = await t.ask('today.list', {})
@@ -146,6 +148,11 @@ describe('a draft started as a batch', () => {
     expect(summary.stage).toBe('resting')
     const followed = await t.ask('plans.follow', { batchId: 'b1' })
     expect(followed?.next).toBeUndefined()
+    // What the measured jugs taught of the fruit does not reach back into the plan.
+    const planned = (stages: FollowedStage[] | undefined) => stages?.map((stage) => stage.planned)
+    expect(planned(followed?.stages)).toEqual(planned(atFirst?.stages))
+    const { learned } = await t.ask('fruits.page', { fruitId: 'sour_cherry' })
+    expect(learned?.drainedLPerKg).toBeDefined()
     // The plan is done: from here the usual intervals speak again.
     expect(summary.next.action).toBe('taste')
     const bottled = followed?.stages.find(({ key }) => key === 'bottled')
@@ -180,8 +187,9 @@ describe('a draft started as a batch', () => {
   })
 })
 
-/** Less spirit than planned, two days late. */
+/** Less spirit than planned, two days late; what is drawn off is measured, and less of it. */
 function deviating(move: Move): Move {
+  if (move.kind === 'drawOff') return { ...move, volumeMl: 800 }
   if (move.kind !== 'pourSpirit') return move
   const at = new Date(Date.parse(move.at) + 2 * 86_400_000).toISOString()
   return { ...move, at, volumeMl: 0.85 * move.volumeMl }

@@ -8,7 +8,8 @@ import { planPaper } from '../../papers/plan-paper.ts'
 import type { DraftSpec, DraftWishes } from '../../../shared/schemas/drafts.ts'
 import type { Fruit } from '../../../shared/schemas/fruits.ts'
 import { draftFacts } from '../draft-facts.ts'
-import { movesOfBatch } from '../plan-moves.ts'
+import { tissueFor } from '../learned-fruit.ts'
+import { asKnownToday, movesOfBatch } from '../plan-moves.ts'
 import { notFound, ServiceError } from '../service-error.ts'
 import type { Session } from '../session.ts'
 import type { ChannelsOf, Handlers } from './handler.ts'
@@ -72,7 +73,7 @@ export const draftHandlers: Handlers<ChannelsOf<'drafts'>> = {
       batchId,
       startedAt,
       spec,
-      moves: movesOfBatch(moves, batchId),
+      moves: asKnownToday(movesOfBatch(moves, batchId), (fruitId) => tissueFor(session, fruitId)),
       ...(recipeId !== undefined && { recipeId }),
       ...(recipeVersion !== undefined && { recipeVersion }),
     }

@@ -24,6 +24,7 @@ export function PlanSection({ batchId, onOpen }: PlanSectionProps) {
   const times = useTimes()
   const { data } = useRead('plans.follow', { batchId })
   const { data: jars = [] } = useRead('jars.list', {})
+  const { data: pantry = [] } = useRead('pantry.list', {})
   const batches = useBatches()
   if (!data) return null
   const { next, planned, expected, stages, taken } = data
@@ -34,10 +35,7 @@ export function PlanSection({ batchId, onOpen }: PlanSectionProps) {
     return []
   }
   const kind = next?.kind
-  const isJar = (jarId: string) =>
-    jars.some(
-      ({ jar, contents }) => jar.id === jarId && (!contents || contents.batchId === batchId),
-    )
+  const atHand = { batchId, jars, pantry, goods: next && goodsOf(next, data.plan.moves) }
   return (
     <Section title={t('draft.plan.title')}>
       <p>
@@ -70,7 +68,7 @@ export function PlanSection({ batchId, onOpen }: PlanSectionProps) {
         </ul>
       )}
       {next && kind && isLogged(kind) && (
-        <Button onPress={() => onOpen(kind, (draft) => asPlanned(draft, next, isJar))}>
+        <Button onPress={() => onOpen(kind, (draft) => asPlanned(draft, next, atHand))}>
           {t('draft.plan.log')}
         </Button>
       )}
@@ -82,4 +80,11 @@ export function PlanSection({ batchId, onOpen }: PlanSectionProps) {
       />
     </Section>
   )
+}
+
+/** What the plan bought for a move. */
+function goodsOf(move: Move, plan: readonly Move[]) {
+  const lotId = 'lotId' in move ? move.lotId : undefined
+  const bought = plan.find((one) => one.kind === 'buy' && one.lotId === lotId)
+  return bought?.kind === 'buy' ? bought.goods : undefined
 }

@@ -1,13 +1,16 @@
 import { describe, expect, it } from 'vitest'
 import { startDraft } from '../../../../renderer/screens/batch/log/drafts/draft.ts'
+import type { LoggedKind } from '../../../../renderer/screens/batch/log/kinds.ts'
 import { asPlanned } from '../../../../renderer/screens/batch/log/planned-prefill.ts'
-import type { Move } from '../../../../shared/schemas/moves.ts'
-import { at, logContext } from './log-context-fixture.ts'
+import type { MoveOf } from '../../../../shared/schemas/moves.ts'
+import type { Goods } from '../../../../shared/schemas/goods.ts'
+import { at, demijohn, extract, logContext } from './log-context-fixture.ts'
 
-const isJar = (jarId: string) => jarId === 'south'
-const planned = (move: Move, jarId = 'south') => {
-  const draft = startDraft(move.kind, logContext())
-  return { draft, filled: asPlanned(draft, { ...move, ...('jarId' in move && { jarId }) }, isJar) }
+const planned = (move: MoveOf<LoggedKind>, jarId = 'south', goods?: Goods) => {
+  const context = logContext()
+  const draft = startDraft(move.kind, context)
+  const atHand = { ...context, goods }
+  return { draft, filled: asPlanned(draft, { ...move, ...('jarId' in move && { jarId }) }, atHand) }
 }
 const inBatch = { at, batchId: 'damson', jarId: 'south' } as const
 
@@ -23,7 +26,7 @@ describe('asPlanned', () => {
   })
 
   it('does not ask for a vessel that was only drawn', () => {
-    const move: Move = { ...inBatch, kind: 'pourWater', volumeMl: 300 }
+    const move: MoveOf<LoggedKind> = { ...inBatch, kind: 'pourWater', volumeMl: 300 }
     const { draft, filled } = planned(move, 'draft-jar')
     expect(filled).toEqual({ ...draft, amount: 300 })
   })
@@ -40,8 +43,47 @@ describe('asPlanned', () => {
     expect(filled).toMatchObject({ amount: 2000, refuseG: 150, cut: 'pricked' })
   })
 
-  it('counts bottles, and leaves what is poured off to what stands there', () => {
-    const bottle: Move = {
+  it('takes from a lot of the planned goods, and buys them where there is none', () => {
+    const spirit: MoveOf<LoggedKind> = {
+      ...inBatch,
+      kind: 'pourSpirit',
+      lotId: 'on-paper',
+      volumeMl: 840,
+    }
+    const at95: Goods = { kind: 'spirit', strengthPctVol: 95 }
+    expect(planned(spirit, 'south', at95).filled).toMatchObject({
+      lotId: 'spirit',
+      isJustBought: false,
+    })
+    expect(planned(spirit, 'south', { ...at95, strengthPctVol: 40 }).filled).toMatchObject({
+      isJustBought: true,
+      purchase: { strengthPctVol: 40 },
+    })
+    const fruit: MoveOf<LoggedKind> = {
+      ...inBatch,
+      kind: 'charge',
+      lotId: 'a',
+      massG: 900,
+      cut: 'cut',
+    }
+    expect(planned(fruit, 'south', { kind: 'fruit', fruitId: 'quince' }).filled).toMatchObject({
+      isJustBought: true,
+      amount: 900,
+      purchase: { fruitId: 'quince' },
+    })
+  })
+
+  it('does not fill in a vessel that another batch stands in', () => {
+    const atHand = { ...logContext({ jars: [] }), goods: undefined }
+    const water: MoveOf<LoggedKind> = { ...inBatch, kind: 'pourWater', volumeMl: 300 }
+    const draft = startDraft('pourWater', logContext())
+    const foreign = { ...demijohn, contents: { batchId: 'sloe' } as never }
+    const filled = asPlanned(draft, { ...water, jarId: 'demijohn' }, { ...atHand, jars: [foreign] })
+    expect(filled).toEqual({ ...draft, amount: 300 })
+  })
+
+  it('counts bottles by what stands there, and leaves what is poured off to it', () => {
+    const bottle: MoveOf<LoggedKind> = {
       at,
       kind: 'bottle',
       batchId: 'damson',
@@ -50,19 +92,36 @@ describe('asPlanned', () => {
       bottleSizeMl: 350,
       count: 7,
     }
-    expect(planned(bottle).filled).toMatchObject({ bottleSizeMl: 350, count: 7 })
-    const off: Move = { at, kind: 'drawOff', batchId: 'damson', fromJarId: 'a', toJarId: 'b' }
-    const { draft, filled } = planned(off)
-    expect(filled).toEqual(draft)
+    const standing = logContext({ jars: [extract] })
+    const filled = asPlanned(startDraft('bottle', standing), bottle, {
+      ...standing,
+      goods: undefined,
+    })
+    const there = extract.contents?.liquid?.volumeMl ?? 0
+    expect(filled).toMatchObject({ bottleSizeMl: 350, count: Math.floor(there / 350) })
+    const off: MoveOf<LoggedKind> = {
+      at,
+      kind: 'drawOff',
+      batchId: 'damson',
+      fromJarId: 'a',
+      toJarId: 'b',
+    }
+    const poured = planned(off)
+    expect(poured.filled).toEqual(poured.draft)
   })
 
   it('pours, marries and filters into the vessel that was chosen for it', () => {
     const into = { at, batchId: 'damson', toJarId: 'south' } as const
-    const off: Move = { ...into, kind: 'drawOff', fromJarId: 'on-paper' }
+    const off: MoveOf<LoggedKind> = { ...into, kind: 'drawOff', fromJarId: 'on-paper' }
     expect(planned(off).filled).toEqual({ ...planned(off).draft, toJarId: 'south' })
-    const marry: Move = { ...into, kind: 'marry', parts: [{ jarId: 'on-paper' }] }
+    const marry: MoveOf<LoggedKind> = { ...into, kind: 'marry', parts: [{ jarId: 'on-paper' }] }
     expect(planned(marry).filled).toMatchObject({ kind: 'marry', toJarId: 'south' })
-    const filter: Move = { ...into, kind: 'filter', fromJarId: 'on-paper', medium: 'cloth' }
+    const filter: MoveOf<LoggedKind> = {
+      ...into,
+      kind: 'filter',
+      fromJarId: 'on-paper',
+      medium: 'cloth',
+    }
     expect(planned(filter).filled).toMatchObject({ toJarId: 'south', medium: 'cloth' })
   })
 })

@@ -50,7 +50,7 @@ export const leftIn = (lot: PantryLot): number =>
   lot.goods.kind === 'spirit' ? (lot.volumeMl ?? 0) : lot.massG
 
 /** Lots of one kind of goods that still hold something, last bought first. */
-export const lotsOf = ({ pantry }: LogContext, kind: Goods['kind']): PantryLot[] =>
+export const lotsOf = ({ pantry }: Pick<LogContext, 'pantry'>, kind: Goods['kind']): PantryLot[] =>
   pantry
     .filter((lot) => lot.goods.kind === kind && leftIn(lot) >= least)
     .sort((a, b) => b.boughtAt.localeCompare(a.boughtAt))
