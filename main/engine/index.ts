@@ -39,6 +39,7 @@ export {
   type ColourQuestion,
 } from './ageing/colour.ts'
 export { bestByOnceOpened } from './ageing/opened-bottle.ts'
+export { usualStorage } from './ageing/storage.ts'
 export { fold, batchIdOf, type Folded, type Step } from './ledger/fold.ts'
 export { balance } from './ledger/balance.ts'
 export { curveOf, ethanolMl, sampleTimes, type CurveSample } from './ledger/batch-curve.ts'
@@ -60,6 +61,8 @@ export {
 } from './ledger/cellar-state.ts'
 export { costsIn, costsOf, openPurses, payStep, type Costs } from './ledger/cost.ts'
 export { describeJar, describeLiquid } from './ledger/jar-liquid.ts'
+export { fruitsInBottles } from './ledger/fruits-in-bottles.ts'
+export { lineageBack, lineageForward } from './ledger/lineage.ts'
 export type {
   FruitInBottles,
   LineageFound,

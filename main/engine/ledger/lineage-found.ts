@@ -7,8 +7,9 @@ export interface LineagePlace extends Pick<LineageNode, 'key' | 'kind' | 'depth'
   readonly id?: string
   /** Of jars: a jar is a place of its own for each batch it held. */
   readonly batchId?: string
-  /** When matter that is followed first came there; absent at the sources. */
+  /** When matter that is followed first came there; absent for the tap and other sources outside. */
   readonly atMs?: number
+  /** What is followed and came through here; twice what went round between two jars. */
   readonly matter: Matter
 }
 

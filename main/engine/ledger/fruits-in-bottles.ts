@@ -1,0 +1,83 @@
+/**
+ * How much of each bottle lot came from which fruit?
+ *
+ * Method: as in lineage.ts, but for all lots at once and by fruit instead of purchase: each transfer
+ * takes the same share of every fruit's part, for each kind of matter by itself.
+ * In: the folded ledger. Out: grams in all bottles ever filled, pulp aside, by the fruit's id or
+ * `honey`, the most first; lots without either are left out.
+ * Leaves out: spirit, water, sugar and acid powder; what corrections brought, and what spices are
+ * apart from their water, sugar and acid, which counts as pulp.
+ * @example fruitsInBottles({ steps: [], cellar: fold([], { fruitOf }).cellar }).size // 0
+ */
+import { addMatter, massOf, subtractMatter, type Matter } from '../../../shared/matter.ts'
+import type { Goods } from '../../../shared/schemas/goods.ts'
+import { lotPlace } from './cellar-state.ts'
+import type { Folded } from './fold.ts'
+import type { FruitInBottles } from './lineage-found.ts'
+import { hopsOf, isOutside, isPurchase } from './matter-hops.ts'
+import { partOf, sharesOf } from './matter-shares.ts'
+
+type Fruits = ReadonlyMap<string, Matter>
+
+const bottles = 'bottles:'
+
+export function fruitsInBottles({
+  steps,
+  cellar,
+}: Pick<Folded, 'steps' | 'cellar'>): ReadonlyMap<string, readonly FruitInBottles[]> {
+  const fruitOfLot = new Map(
+    [...cellar.lots].flatMap(([lotId, { goods }]) => {
+      const fruitId = fruitIdOf(goods)
+      return fruitId === undefined ? [] : [[lotPlace(lotId), fruitId] as const]
+    }),
+  )
+  const places = new Map<string, Fruits>()
+  const filled = new Map<string, Fruits>()
+  for (const { hop, taken } of sharesOf(hopsOf(steps).all)) {
+    const { from, to, matter } = hop
+    const bought = isPurchase(hop) ? fruitOfLot.get(to) : undefined
+    if (bought !== undefined) places.set(to, added(places.get(to), new Map([[bought, matter]])))
+    const there = places.get(from)
+    if (!there) continue
+    const leaving = new Map([...there].map(([id, amount]) => [id, partOf(amount, taken)]))
+    places.set(from, without(there, leaving))
+    if (isOutside(to)) continue
+    places.set(to, added(places.get(to), leaving))
+    if (to.startsWith(bottles)) filled.set(to, added(filled.get(to), leaving))
+  }
+  return new Map(
+    [...filled].map(([place, fruits]) => [place.slice(bottles.length), mostFirst(fruits)]),
+  )
+}
+
+function fruitIdOf(goods: Goods): string | undefined {
+  if (goods.kind === 'fruit') return goods.fruitId
+  return goods.kind === 'sweetener' && goods.sweetenerId === 'honey' ? 'honey' : undefined
+}
+
+function added(there: Fruits | undefined, more: Fruits): Fruits {
+  if (!there) return more
+  const sum = new Map(there)
+  for (const [id, matter] of more) {
+    const known = sum.get(id)
+    sum.set(id, known ? addMatter(known, matter) : matter)
+  }
+  return sum
+}
+
+/** Fruits of which nothing is left there are forgotten: a jar is used for decades. */
+function without(there: Fruits, leaving: Fruits): Fruits {
+  const left = new Map<string, Matter>()
+  for (const [id, matter] of there) {
+    const gone = leaving.get(id)
+    const rest = gone ? subtractMatter(matter, gone) : matter
+    if (massOf(rest) > 0) left.set(id, rest)
+  }
+  return left
+}
+
+const mostFirst = (fruits: Fruits): FruitInBottles[] =>
+  [...fruits]
+    .map(([fruitId, matter]) => ({ fruitId, massG: massOf(matter) - matter.pulpG }))
+    .filter(({ massG }) => massG > 0)
+    .sort((a, b) => b.massG - a.massG)
