@@ -1,4 +1,5 @@
 /** What a test holds of one run of the double: what was asked of Electron, and by whom. */
+import type { EventEmitter } from 'node:events'
 import type { BrowserContext } from '@playwright/test'
 import type { DoubleApp } from './double-app.ts'
 import type { DoubleMenu } from './double-menu.ts'
@@ -27,6 +28,8 @@ export interface Control {
   errors: unknown[]
   windows: DoubleWindow[]
   menu: DoubleMenu | null
+  /** Shown on the desktop, in order. */
+  notices: EventEmitter[]
   app: DoubleApp
   ipcHandlers: Map<string, IpcHandler>
   schemes: Map<string, SchemeHandler>

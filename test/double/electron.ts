@@ -50,6 +50,23 @@ export const Menu = strict('Menu', {
   },
 })
 
+/** Nothing is drawn: the notice is kept for the test to look at, and to click. */
+class DoubleNotification extends EventEmitter {
+  readonly #options: unknown
+  constructor(options: { title: string; body: string }) {
+    super()
+    this.#options = options
+  }
+  static isSupported(): boolean {
+    return true
+  }
+  show(): void {
+    note(control, 'Notification.show', this.#options)
+    control.notices.push(this)
+  }
+}
+export const Notification = strict('Notification', DoubleNotification)
+
 export const dialog = strict('dialog', { showErrorBox: noted('dialog.showErrorBox') })
 
 export const shell = strict('shell', {

@@ -58,6 +58,7 @@ export async function launch(browser: Browser, options: LaunchOptions = {}): Pro
     errors: [],
     windows: [],
     menu: null,
+    notices: [],
     ipcHandlers: new Map(),
     schemes: new Map(),
     // Put there by the double once it is loaded.

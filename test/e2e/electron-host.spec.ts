@@ -240,6 +240,43 @@ test('says in a dialog why it cannot start, and ends', async ({ launched }) => {
   expect(readFileSync(cellarFile)).toEqual(before)
 })
 
+test('reminds once a day on the desktop, where that is wished', async ({ launched }) => {
+  const cellarFile = join(newFolder(), 'cellar.ratafia')
+  const first = await launched({ cellarFile })
+  const page = await first.page()
+  const batch = { id: 'b', name: 'Plum', colour: '#5a1f45', note: '' }
+  const daysAgo = (days: number) => new Date(Date.now() - days * 86_400_000).toISOString()
+  const inJar = { batchId: 'b', jarId: jar.id }
+  const goods = { kind: 'fruit', fruitId: 'damson' }
+  await callIn(page, 'jars.add', { jars: [jar] })
+  await callIn(page, 'batches.open', { ...batch, openedAt: daysAgo(4) })
+  await callIn(page, 'moves.record', {
+    key: 'k',
+    moves: [
+      { at: daysAgo(4), kind: 'buy', lotId: 'lot', goods, massG: 1000 },
+      { at: daysAgo(4), kind: 'charge', ...inJar, lotId: 'lot', massG: 1000, cut: 'whole' },
+    ],
+  })
+  // Nobody asked for notices yet.
+  expect(first.calls('Notification.show')).toEqual([])
+  await callIn(page, 'cellar.changeSettings', { reminders: true })
+  await first.quit()
+
+  const second = await launched({ cellarFile })
+  await second.page()
+  const isNight = new Date().getHours() < 8
+  const told = isNight ? [] : [[{ title: 'One thing wants your hands', body: 'Plum' }]]
+  await expect.poll(() => second.calls('Notification.show')).toEqual(told)
+  second.control.windows[0]?.minimize()
+  second.control.notices[0]?.emit('click')
+  expect(second.calls('BrowserWindow.restore')).toHaveLength(told.length)
+  await second.quit()
+
+  const third = await launched({ cellarFile })
+  await third.page()
+  expect(third.calls('Notification.show')).toEqual([])
+})
+
 test('quits with the last window and closes the book', async ({ launched }) => {
   test.skip(process.platform === 'darwin', 'on a Mac the program stays')
   const cellarFile = join(newFolder(), 'cellar.ratafia')

@@ -1,5 +1,6 @@
 /** Tries to get past each guard of the browser host. */
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import { calendarSecret } from './fake-service.ts'
 import { runningServer, token } from './running-server.ts'
 
 let server: Awaited<ReturnType<typeof runningServer>>
@@ -54,6 +55,50 @@ describe('the token guard', () => {
       headers: { cookie: `token=${token}` },
     })
     expect(status).toBe(401)
+  })
+})
+
+describe('the calendar’s address', () => {
+  const path = `/calendar/${calendarSecret}.ics`
+
+  it('is read without a token by who knows it, and says so to no other site', async () => {
+    const response = await fetch(server.origin + path)
+    expect(response.status).toBe(200)
+    expect(response.headers.get('content-type')).toBe('text/calendar; charset=utf-8')
+    expect(response.headers.get('access-control-allow-origin')).toBeNull()
+    expect(response.headers.get('cross-origin-resource-policy')).toBe('same-origin')
+    expect(await response.text()).toBe('BEGIN:VCALENDAR\r\n')
+    expect((await fetch(server.origin + path, { method: 'HEAD' })).status).toBe(200)
+  })
+
+  it.each([
+    '/calendar/wrong.ics',
+    `/calendar/${calendarSecret}`,
+    `/calendar/${calendarSecret}x.ics`,
+    `/calendar/${calendarSecret.toLowerCase()}.ics`,
+    `/calendar/${'C'.repeat(201)}.ics`,
+    '/calendar/.ics',
+    '/calendar/',
+    `/calendar/%2e%2e/${calendarSecret}.ics`,
+  ])('answers 404 to %s', async (wrong) => {
+    expect(await server.raw(wrong)).toMatchObject({ status: 404 })
+  })
+
+  it('is guarded like every other: its own Host only, no other site, read only', async () => {
+    expect(await server.raw(path, { host: 'ratafia.example' })).toMatchObject({ status: 421 })
+    expect(await server.raw(path, { origin: 'http://evil.example' })).toMatchObject({ status: 403 })
+    for (const method of ['POST', 'PUT', 'DELETE', 'OPTIONS'])
+      expect(await server.raw(path, {}, method)).toMatchObject({ status: 405 })
+  })
+
+  it('asks to come back when the book is busy, and tells nothing', async () => {
+    const busy = await server.raw('/calendar/busy.ics')
+    expect(busy).toEqual({ status: 503, text: 'The calendar cannot be read just now.' })
+  })
+
+  it('opens nothing else', async () => {
+    const headers = { authorization: `Bearer ${calendarSecret}` }
+    expect((await fetch(`${server.origin}/contract`, { headers })).status).toBe(401)
   })
 })
 

@@ -1,4 +1,5 @@
 /** A service that shows what a host hands over and takes back, with no book behind it. */
+import type { Reply } from '../../shared/schemas/errors.ts'
 import type { Service } from '../../main/service/service.ts'
 
 export interface FakeService extends Service {
@@ -17,6 +18,7 @@ export function fakeService(): FakeService {
           ok: false,
           error: { code: 'notEnough', message: 'too much', details: { available: 3 } },
         }
+      if (name === 'calendar.serve') return servedCalendar(request)
       if (name === 'break') throw new Error('secret path /home/maker/cellar.ratafia')
       return { ok: false, error: { code: 'unknownChannel', message: name, details: { name } } }
     },
@@ -32,4 +34,13 @@ export function fakeService(): FakeService {
       return listeners.size
     },
   }
+}
+
+export const calendarSecret = 'C'.repeat(43)
+
+function servedCalendar(request: unknown): Reply<unknown> {
+  const { secret } = request as { secret: string }
+  if (secret === calendarSecret) return { ok: true, value: { ics: 'BEGIN:VCALENDAR\r\n' } }
+  const code = secret === 'busy' ? 'bookBusy' : 'notFound'
+  return { ok: false, error: { code, message: code, details: {} } }
 }

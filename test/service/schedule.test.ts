@@ -6,7 +6,7 @@ const inJar = { batchId: 'damson', jarId: 'north' }
 
 /** Damsons that went in on the first of September, under spirit the next morning. */
 async function steeping(change: Parameters<typeof trial>[0] = {}) {
-  const t = await trial(change)
+  const t = await trial({ timeZone: 'UTC', ...change })
   await withPantry(t)
   await t.ask('moves.record', {
     key: 'begin',
@@ -158,8 +158,17 @@ describe('today.remind', () => {
     const reminder = await t.ask('today.remind', {})
     expect(reminder?.batchNames).toEqual(['Damson'])
     expect(await t.ask('today.remind', {})).toBeNull()
-    t.setNow('2026-11-21T07:00:00Z')
+    t.setNow('2026-11-21T09:00:00Z')
     expect(await t.ask('today.remind', {})).toEqual(reminder)
+  })
+
+  it('wakes nobody at night', async () => {
+    const t = await steeping({ timeZone: 'Europe/Warsaw' })
+    await t.ask('cellar.changeSettings', { reminders: true })
+    t.setNow('2026-11-21T06:59:00Z')
+    expect(await t.ask('today.remind', {})).toBeNull()
+    t.setNow('2026-11-21T07:01:00Z')
+    expect(await t.ask('today.remind', {})).not.toBeNull()
   })
 
   it('says nothing on a day without work, and still may later that day', async () => {

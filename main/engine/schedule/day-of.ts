@@ -24,5 +24,11 @@ export function dayOf(ms: number, timeZone: string): string {
   return format.format(ms)
 }
 
+/** From 0 to 23, as the clock on the wall there shows it. */
+export const hourOf = (ms: number, timeZone: string): number =>
+  Number(
+    new Intl.DateTimeFormat('en-GB', { timeZone, hour: '2-digit', hourCycle: 'h23' }).format(ms),
+  )
+
 export const addDays = (day: string, days: number): string =>
   new Date(Date.parse(`${day}T00:00:00Z`) + days * msPerDay).toISOString().slice(0, 10)

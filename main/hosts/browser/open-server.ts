@@ -8,6 +8,7 @@ import type { Service } from '../../service/service.ts'
 import { answerCall } from '../answer-call.ts'
 import { asset, securityHeaders } from '../assets.ts'
 import { StartProblem } from '../start-problem.ts'
+import { calendarOf, secretOfCalendar } from './calendar-feed.ts'
 import { contract } from './contract.ts'
 import { eventStreams } from './event-streams.ts'
 import {
@@ -53,6 +54,7 @@ export async function openServer(options: BrowserServerOptions): Promise<Browser
     mustNotComeFromElsewhere(request, origin)
     const path = pathOf(request, origin)
     const channel = /^\/rpc\/(.+)$/.exec(path)?.[1]
+    const calendarSecret = secretOfCalendar(path)
     if (channel !== undefined) {
       mustUseMethod(request, 'POST')
       mustKnowToken(request, token)
@@ -67,6 +69,11 @@ export async function openServer(options: BrowserServerOptions): Promise<Browser
       mustKnowToken(request, token)
       response.writeHead(200, { ...securityHeaders, 'Content-Type': 'text/event-stream' })
       streams.add(response)
+    } else if (calendarSecret !== undefined) {
+      mustUseMethod(request, 'GET', 'HEAD')
+      const ics = await calendarOf(service, calendarSecret)
+      const type = 'text/calendar; charset=utf-8'
+      response.writeHead(200, { ...securityHeaders, 'Content-Type': type }).end(ics)
     } else {
       const { status, headers, body } = await asset(rendererFolder, path)
       if (status === 404) throw new HttpRefusal(404, 'There is no such page.')

@@ -6,6 +6,7 @@ import {
   dialog,
   ipcMain,
   Menu,
+  Notification,
   protocol,
   screen,
   session,
@@ -13,6 +14,7 @@ import {
 } from 'electron'
 import { asset } from '../assets.ts'
 import { openService } from '../open-service.ts'
+import { remindDaily } from './daily-reminder.ts'
 import { readHandedArguments } from './handed-arguments.ts'
 import { denyPermissions, lockDown } from './lock-down.ts'
 import { menuTemplate } from './menu.ts'
@@ -23,6 +25,8 @@ const home = 'app://ratafia/'
 const rendererFolder = join(import.meta.dirname, '..', 'renderer')
 const preload = join(import.meta.dirname, '..', 'preload', 'preload.cjs')
 let window: BrowserWindow | undefined
+/** Kept in sight: one that nothing holds may be gone before it is clicked. */
+let notice: Notification | undefined
 
 protocol.registerSchemesAsPrivileged([
   { scheme: 'app', privileges: { standard: true, secure: true, supportFetchAPI: true } },
@@ -65,6 +69,15 @@ async function start(): Promise<void> {
   app.on('second-instance', showWindow)
   app.on('activate', showWindow)
   showWindow()
+  if (Notification.isSupported())
+    app.on(
+      'will-quit',
+      remindDaily(service, (text) => {
+        notice = new Notification(text)
+        notice.on('click', showWindow)
+        notice.show()
+      }),
+    )
 }
 
 function showWindow(): void {

@@ -2,7 +2,7 @@
 import { allJars } from '../../cellar/jar-store.ts'
 import { readSettings } from '../../cellar/setting-store.ts'
 import { remindedFirst } from '../../cellar/task-store.ts'
-import { addDays, byDay, byNeed, dayOf, isHidden, settledJar } from '../../engine/index.ts'
+import { addDays, byDay, byNeed, dayOf, hourOf, isHidden, settledJar } from '../../engine/index.ts'
 import type { Task, Today } from '../../../shared/schemas/schedule.ts'
 import { batchSummary, cautionsOf } from '../describe.ts'
 import { batchesInHand, scheduledTasks, timeZoneOf, todayOf, toldTasks } from '../schedule.ts'
@@ -11,6 +11,9 @@ import { shelfNews } from '../shelf-news.ts'
 import { nowMs, type ChannelsOf, type Handlers } from './handler.ts'
 
 const weekDays = 7
+
+/** A program left open overnight wakes nobody. */
+const earliestHour = 8
 
 type Tasks = Pick<Today, 'now' | 'week' | 'putOff' | 'after'>
 
@@ -63,6 +66,7 @@ export const todayHandlers: Handlers<ChannelsOf<'today'>> = {
   'today.remind': (session) => {
     const { book } = session
     if (!readSettings(book).reminders) return null
+    if (hourOf(nowMs(session), timeZoneOf(session)) < earliestHour) return null
     const pressing = tasksOfToday(session).now.filter(({ state }) => state !== 'open')
     if (pressing.length === 0) return null
     const isFirst = book.transaction(() => remindedFirst(book, todayOf(session))).immediate()
