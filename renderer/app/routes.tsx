@@ -34,6 +34,9 @@ const MendScreen = lazy(async () => ({
 const ShelfScreen = lazy(async () => ({
   default: (await import('../screens/shelf/shelf-screen.tsx')).ShelfScreen,
 }))
+const LabelsScreen = lazy(async () => ({
+  default: (await import('../screens/labels/labels-screen.tsx')).LabelsScreen,
+}))
 const CellarRoomScreen = lazy(async () => ({
   default: (await import('../screens/cellar-room/cellar-room-screen.tsx')).CellarRoomScreen,
 }))
@@ -74,6 +77,9 @@ export const Routes = () => (
       </Route>
       <Route path="/bench/:tool?">{({ tool }) => <BenchScreen toolId={tool} />}</Route>
       <Route path="/shelf" component={ShelfScreen} />
+      <Route path={/^\/labels(?:\?(?<query>.*))?$/}>
+        {({ query }) => <LabelsScreen query={query} />}
+      </Route>
       <Route path="/cellar-room" component={CellarRoomScreen} />
       <Route path="/fruits" component={FruitsScreen} />
       <Route path="/fruits/:id">

@@ -5,6 +5,7 @@ import { codes } from './en/codes.ts'
 import { compare } from './en/compare.ts'
 import { draft } from './en/draft.ts'
 import { fruits } from './en/fruits.ts'
+import { labels } from './en/labels.ts'
 import { marry } from './en/marry.ts'
 import { parts } from './en/parts.ts'
 import { screens } from './en/screens.ts'
@@ -19,6 +20,7 @@ export const en = {
   bench,
   draft,
   fruits,
+  labels,
   marry,
   ...screens,
 } as const

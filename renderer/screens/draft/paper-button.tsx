@@ -1,13 +1,13 @@
 /** Makes the one-page plan and hands it to the maker as a file. */
 import { useState } from 'react'
 import { useWords } from '../../app/words/use-words.ts'
-import type { Answer } from '../../../shared/channels.ts'
 import type { DraftSpec } from '../../../shared/schemas/drafts.ts'
 import { useBridge } from '../../app/bridge-context.tsx'
 import { call } from '../../app/calls.ts'
 import { useSettings } from '../../app/settings.tsx'
 import { Button } from '../../parts/button/button.tsx'
 import { FailureNote } from '../../parts/failure/failure-note.tsx'
+import { handPaper } from '../../parts/paper/hand-paper.ts'
 
 export interface PaperButtonProps {
   name: string
@@ -27,7 +27,7 @@ export function PaperButton({ name, note, spec }: PaperButtonProps) {
     setError(null)
     try {
       const size = units === 'us' ? 'Letter' : 'A4'
-      hand(await call(bridge, 'drafts.paper', { name, note, spec, size }))
+      handPaper(await call(bridge, 'drafts.paper', { name, note, spec, size }))
     } catch (failure) {
       setError(failure instanceof Error ? failure : new Error(String(failure)))
     } finally {
@@ -43,16 +43,4 @@ export function PaperButton({ name, note, spec }: PaperButtonProps) {
       <FailureNote error={error} />
     </>
   )
-}
-
-/** As a download: the page's policy lets no foreign frame show it. */
-function hand({ fileName, pdfBase64 }: Answer<'drafts.paper'>) {
-  const bytes = Uint8Array.from(atob(pdfBase64), (letter) => letter.charCodeAt(0))
-  const url = URL.createObjectURL(new Blob([bytes], { type: 'application/pdf' }))
-  const link = document.createElement('a')
-  link.href = url
-  link.download = fileName
-  link.click()
-  // The browser has taken it by the next turn of the loop.
-  setTimeout(() => URL.revokeObjectURL(url), 10_000)
 }

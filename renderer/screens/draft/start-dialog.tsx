@@ -15,7 +15,7 @@ import { TextInput } from '../../parts/fields/text-input.tsx'
 import { useJars } from '../../parts/names/use-names.ts'
 import { useQuantities } from '../../parts/quantity/use-quantities.ts'
 import { fillsChosen, suggestedJars, vesselsChosen } from './start-vessels.ts'
-import { useLatest } from './use-latest.ts'
+import { useLatest } from '../../app/use-latest.ts'
 import { WarningList } from './warning-list.tsx'
 import styles from './start-dialog.module.css'
 

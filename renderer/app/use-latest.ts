@@ -3,15 +3,13 @@
  * form may change as fast as a slider moves, and only the newest is asked next. The last answer stays.
  */
 import { useState } from 'react'
-import type { Request } from '../../../shared/channels.ts'
-import { useRead } from '../../app/queries.ts'
-
-type Asking = 'drafts.reckon' | 'drafts.solve'
+import type { Channel, Request } from '../../shared/channels.ts'
+import { useRead } from './queries.ts'
 
 /** Answers to passing positions of a slider are not kept. */
 const keptMs = 2000
 
-export function useLatest<C extends Asking>(channel: C, wanted: Request<C>, isEnabled: boolean) {
+export function useLatest<C extends Channel>(channel: C, wanted: Request<C>, isEnabled: boolean) {
   const [asked, setAsked] = useState(wanted)
   const query = useRead(channel, asked, { isEnabled, keepsLast: true, keptMs })
   const { isFetching } = query
