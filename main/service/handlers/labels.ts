@@ -90,7 +90,12 @@ const base64 = (bytes: Uint8Array): string => Buffer.from(bytes).toString('base6
 
 /** Letters of any language stay; what a file system may refuse does not. */
 const fileNameOf = (title: string, now: Date): string => {
-  const letters = [...title.normalize('NFC').replace(/[^\p{L}\p{N} -]/gu, '').trim()]
+  const letters = [
+    ...title
+      .normalize('NFC')
+      .replace(/[^\p{L}\p{N} -]/gu, '')
+      .trim(),
+  ]
   const plain = letters.slice(0, 60).join('').trim()
   return `${plain || 'Labels'} ${now.toISOString().slice(0, 10)}.pdf`
 }
