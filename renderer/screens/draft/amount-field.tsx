@@ -3,7 +3,7 @@ import { useState } from 'react'
 import { useWords } from '../../app/words/use-words.ts'
 import type { Dimension } from '../../parts/quantity/units.ts'
 import { useQuantities } from '../../parts/quantity/use-quantities.ts'
-import { SteadyQuantityField } from './steady-quantity-field.tsx'
+import { SteadyQuantityField } from '../../parts/quantity/steady-quantity-field.tsx'
 import styles from './amount-field.module.css'
 
 export interface AmountFieldProps {

@@ -12,7 +12,7 @@ import { Segments } from '../../parts/fields/segments.tsx'
 import { useFruitName, useFruits } from '../../parts/names/use-names.ts'
 import { QuantityField } from '../../parts/quantity/quantity-field.tsx'
 import type { Way } from './draft-state.ts'
-import { useNewDraft } from './use-new-draft.ts'
+import { useNewDraft } from '../../parts/plan/use-new-draft.ts'
 import styles from './begin-form.module.css'
 
 export function BeginForm() {

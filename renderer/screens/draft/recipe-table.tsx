@@ -11,7 +11,7 @@ import { Table, type Column } from '../../parts/table/table.tsx'
 import { useTimes } from '../../parts/time/use-times.ts'
 import { CompareDialog } from './compare-dialog.tsx'
 import { ScaleDialog } from './scale-dialog.tsx'
-import { useNewDraft } from './use-new-draft.ts'
+import { useNewDraft } from '../../parts/plan/use-new-draft.ts'
 import styles from './recipe-table.module.css'
 
 export function RecipeTable({ recipes }: { recipes: readonly Recipe[] }) {

@@ -11,7 +11,7 @@ import { FailureNote } from '../../parts/failure/failure-note.tsx'
 import { Segments } from '../../parts/fields/segments.tsx'
 import { QuantityField } from '../../parts/quantity/quantity-field.tsx'
 import { useQuantities } from '../../parts/quantity/use-quantities.ts'
-import { useNewDraft } from './use-new-draft.ts'
+import { useNewDraft } from '../../parts/plan/use-new-draft.ts'
 
 export interface ScaleDialogProps {
   /** Undefined keeps the dialog closed. */

@@ -7,7 +7,7 @@ import { ChoiceField } from '../../parts/fields/choice-field.tsx'
 import { useGoodsName } from '../../parts/names/use-names.ts'
 import { useQuantities } from '../../parts/quantity/use-quantities.ts'
 import { AmountField, niceCeiling } from './amount-field.tsx'
-import { SteadyQuantityField } from './steady-quantity-field.tsx'
+import { SteadyQuantityField } from '../../parts/quantity/steady-quantity-field.tsx'
 import type { Turning } from './turning.ts'
 import styles from './numbers-form.module.css'
 

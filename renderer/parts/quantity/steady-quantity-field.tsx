@@ -3,7 +3,7 @@
  * What the maker wrote stays as written; what a solve found is shown no finer than a kitchen scale.
  */
 import { useState } from 'react'
-import { QuantityField, type QuantityFieldProps } from '../../parts/quantity/quantity-field.tsx'
+import { QuantityField, type QuantityFieldProps } from './quantity-field.tsx'
 
 export interface SteadyQuantityFieldProps extends Omit<QuantityFieldProps, 'value' | 'onChange'> {
   value: number
