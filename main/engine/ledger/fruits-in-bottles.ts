@@ -5,16 +5,16 @@
  * takes the same share of every fruit's part, for each kind of matter by itself.
  * In: the folded ledger. Out: grams in all bottles ever filled, pulp aside, by the fruit's id or
  * `honey`, the most first; lots without either are left out.
- * Leaves out: spirit, water, sugar and acid powder; what corrections brought, and what spices are
- * apart from their water, sugar and acid, which counts as pulp.
+ * Leaves out: spirit, water, sugar and acid powder; corrections of bottles; what spices are apart
+ * from their water, sugar and acid, which counts as pulp.
  * @example fruitsInBottles({ steps: [], cellar: fold([], { fruitOf }).cellar }).size // 0
  */
 import { addMatter, massOf, subtractMatter, type Matter } from '../../../shared/matter.ts'
 import type { Goods } from '../../../shared/schemas/goods.ts'
 import { lotPlace } from './cellar-state.ts'
-import type { Folded } from './fold.ts'
+import type { Folded, Step } from './fold.ts'
 import type { FruitInBottles } from './lineage-found.ts'
-import { hopsOf, isOutside, isPurchase } from './matter-hops.ts'
+import { hopsOfSteps, isOutside, isPurchase } from './matter-hops.ts'
 import { partOf, sharesOf } from './matter-shares.ts'
 
 type Fruits = ReadonlyMap<string, Matter>
@@ -33,7 +33,7 @@ export function fruitsInBottles({
   )
   const places = new Map<string, Fruits>()
   const filled = new Map<string, Fruits>()
-  for (const { hop, taken } of sharesOf(hopsOf(steps).all)) {
+  for (const { hop, taken } of sharesOf(hopsOfSteps(steps, changesMixtures))) {
     const { from, to, matter } = hop
     const bought = isPurchase(hop) ? fruitOfLot.get(to) : undefined
     if (bought !== undefined) places.set(to, added(places.get(to), new Map([[bought, matter]])))
@@ -49,6 +49,13 @@ export function fruitsInBottles({
     [...filled].map(([place, fruits]) => [place.slice(bottles.length), mostFirst(fruits)]),
   )
 }
+
+/**
+ * What is taken out of a bottle lot is like what stays: only what comes into jars, bottles and
+ * pantry lots changes what they are a mixture of.
+ */
+const changesMixtures = ({ effect }: Step): boolean =>
+  effect.jars !== undefined || effect.lots !== undefined
 
 function fruitIdOf(goods: Goods): string | undefined {
   if (goods.kind === 'fruit') return goods.fruitId

@@ -20,14 +20,14 @@ import {
 import type { Folded } from './fold.ts'
 import { pictureOf, type Passage } from './lineage-picture.ts'
 import type { LineageFound, LineageShare } from './lineage-found.ts'
-import { hopsOf, isOutside, isPurchase, type Hop, type Hops } from './matter-hops.ts'
+import { hopsOfPlace, isOutside, isPurchase, type Hop } from './matter-hops.ts'
 import { partOf, sharesOf } from './matter-shares.ts'
 
 /** Less than this is rounding, in grams. */
 const traceG = 1e-9
 
 export function lineageBack({ steps }: Pick<Folded, 'steps'>, place: string): LineageFound {
-  const hops = hopsAround(hopsOf(steps), place, 'upstream')
+  const hops = hopsAround(steps, place, 'upstream')
   const followed = new Amounts()
   const origins = new Amounts()
   const passages: Passage[] = []
@@ -51,7 +51,7 @@ export function lineageBack({ steps }: Pick<Folded, 'steps'>, place: string): Li
 }
 
 export function lineageForward({ steps }: Pick<Folded, 'steps'>, place: string): LineageFound {
-  const hops = hopsAround(hopsOf(steps), place, 'downstream')
+  const hops = hopsAround(steps, place, 'downstream')
   const followed = new Amounts()
   const passages: Passage[] = []
   for (const { hop, taken } of sharesOf(hops)) {
@@ -75,16 +75,20 @@ const isEntry = ({ from, to }: Hop, place: string): boolean =>
   to === place && from !== 'outside:correction'
 
 /** The hops of all places that matter came through on its way there, or came to from there. */
-function hopsAround({ ofPlace }: Hops, place: string, way: 'upstream' | 'downstream'): Hop[] {
-  const found = new Set<Hop>()
+function hopsAround(
+  steps: Folded['steps'],
+  place: string,
+  way: 'upstream' | 'downstream',
+): readonly Hop[] {
+  const found = new Map<number, Hop>()
   const places = new Set([place])
   for (const here of places)
-    for (const hop of ofPlace.get(here) ?? []) {
-      found.add(hop)
+    for (const hop of hopsOfPlace(steps, here)) {
+      found.set(hop.order, hop)
       const [end, next] = way === 'upstream' ? [hop.to, hop.from] : [hop.from, hop.to]
       if (end === here && !isOutside(next)) places.add(next)
     }
-  return [...found].sort((a, b) => a.order - b.order)
+  return [...found.values()].sort((a, b) => a.order - b.order)
 }
 
 class Amounts {
