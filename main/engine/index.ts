@@ -40,6 +40,7 @@ export {
 } from './ageing/colour.ts'
 export { bestByOnceOpened } from './ageing/opened-bottle.ts'
 export { usualStorage } from './ageing/storage.ts'
+export { alongLedger } from './ledger/along-ledger.ts'
 export { fold, batchIdOf, type Folded, type Step } from './ledger/fold.ts'
 export { balance } from './ledger/balance.ts'
 export { curveOf, ethanolMl, sampleTimes, type CurveSample } from './ledger/batch-curve.ts'

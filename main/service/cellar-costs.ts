@@ -2,6 +2,7 @@
 import { massOf } from '../../shared/matter.ts'
 import type { CellarCosts, Cost, PlaceCost } from '../../shared/schemas/marrying.ts'
 import {
+  alongLedger,
   bottlesPlace,
   costsIn,
   jarPlace,
@@ -15,7 +16,6 @@ import {
   type Costs,
   type Step,
 } from '../engine/index.ts'
-import { alongLedger } from './along-ledger.ts'
 import type { LedgerView } from './ledger-view.ts'
 
 /** A liqueur glass, as it is usually poured. */

@@ -26,14 +26,14 @@ export const viewOfBook = (book: Book): LedgerView => viewOf(currentMoves(book))
 export function withMoves(view: LedgerView, added: readonly RecordedMove[]): LedgerView {
   const last = view.folded.steps.at(-1)?.atMs ?? Number.NEGATIVE_INFINITY
   const isAtEnd = added.every(({ move }) => Date.parse(move.at) >= last)
-  if (!isAtEnd) return viewOf([...view.moves, ...added])
+  if (!isAtEnd) return viewOf(view.moves.concat(added))
   const tail = fold(added, { fruitOf, from: view.folded.cellar })
   return {
-    moves: [...view.moves, ...added],
+    moves: view.moves.concat(added),
     folded: {
       cellar: tail.cellar,
-      steps: [...view.folded.steps, ...tail.steps],
-      refused: [...view.folded.refused, ...tail.refused],
+      steps: view.folded.steps.concat(tail.steps),
+      refused: view.folded.refused.concat(tail.refused),
     },
   }
 }
@@ -48,6 +48,12 @@ export function withAmendment(
   return viewOf(amended ? [...others, amended] : others)
 }
 
-/** Steps of the given moves, in the order of the ledger. */
-export const stepsOfMoves = (view: LedgerView, moveIds: ReadonlySet<string>): Step[] =>
-  view.folded.steps.filter((step) => moveIds.has(step.recorded.id))
+/** Steps of the given moves, in the order of the ledger; looked for from its end. */
+export function stepsOfMoves({ folded: { steps } }: LedgerView, moveIds: ReadonlySet<string>) {
+  const found: Step[] = []
+  for (let at = steps.length - 1; at >= 0 && found.length < moveIds.size; at -= 1) {
+    const step = steps[at] as Step
+    if (moveIds.has(step.recorded.id)) found.push(step)
+  }
+  return found.reverse()
+}

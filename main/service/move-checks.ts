@@ -1,5 +1,5 @@
 /** What a move must satisfy before the ledger looks at it, and how its refusal is told. */
-import { allBatches } from '../cellar/batch-store.ts'
+import { batchById } from '../cellar/batch-store.ts'
 import { allJars } from '../cellar/jar-store.ts'
 import { allShelves } from '../cellar/shelf-store.ts'
 import { sweetenerComposition, batchIdOf } from '../engine/index.ts'
@@ -19,15 +19,15 @@ const clockSlackMs = 5 * 60_000
 export function checkedMoves(session: Session, moves: readonly Move[]): Move[] {
   const jarIds = new Set(allJars(session.book).map((jar) => jar.id))
   const shelfIds = new Set(allShelves(session.book).map((shelf) => shelf.id))
-  const batchIds = new Set(allBatches(session.book).map((batch) => batch.id))
+  const named = new Set(moves.map(batchIdOf))
+  const missing = [...named].find((id) => id !== undefined && !batchById(session.book, id))
+  if (missing !== undefined) throw notFound('batch', missing)
   return moves.map((move, index) => {
     if (Date.parse(move.at) > nowMs(session) + clockSlackMs)
       throw new ServiceError('inTheFuture', 'a move cannot lie in the future', {
         at: move.at,
         index,
       })
-    const batchId = batchIdOf(move)
-    if (batchId !== undefined && !batchIds.has(batchId)) throw notFound('batch', batchId)
     for (const jarId of jarsNamed(move)) if (!jarIds.has(jarId)) throw notFound('jar', jarId)
     for (const id of shelvesNamed(move)) if (!shelfIds.has(id)) throw notFound('shelf', id)
     return completed(session, move, moves)

@@ -11,7 +11,7 @@
  * peel and spices, whose litres follow from the spirit and not from them.
  */
 import type { Fruit, FruitLearned, Learned } from '../../../shared/schemas/fruits.ts'
-import { yieldOf } from '../ledger/batch-story.ts'
+import { stepsOf, yieldOf } from '../ledger/batch-story.ts'
 import type { BatchProgress, CellarState } from '../ledger/cellar-state.ts'
 import type { Folded, Step } from '../ledger/fold.ts'
 import { measuredHold } from './measured-hold.ts'
@@ -40,10 +40,11 @@ export function learn(
   fruit: Fruit,
   { paceOf }: LearnOptions,
 ): FruitLearned | undefined {
-  const stepsByBatch = stepsOfBatches(steps, (batchId) =>
-    isOfOneFruit(cellar.batches.get(batchId), fruit.id),
+  const batchIds = [...cellar.batches].flatMap(([batchId, batch]) =>
+    isOfOneFruit(batch, fruit.id) ? [batchId] : [],
   )
-  const lessons = [...stepsByBatch].map(([batchId, own]): Lesson => {
+  const lessons = batchIds.map((batchId): Lesson => {
+    const own = stepsOf(steps, batchId)
     const yieldLPerKg = finishedLPerKg(own, cellar, batchId, fruit)
     const pace = paceOf(batchId, own)
     return {
@@ -57,22 +58,8 @@ export function learn(
   return Object.keys(learned).length > 1 ? learned : undefined
 }
 
-const isOfOneFruit = (batch: BatchProgress | undefined, fruitId: string) =>
-  batch?.fruitIds.length === 1 && batch.fruitIds[0] === fruitId
-
-function stepsOfBatches(
-  steps: readonly Step[],
-  isWanted: (batchId: string) => boolean,
-): Map<string, Step[]> {
-  const found = new Map<string, Step[]>()
-  for (const step of steps)
-    for (const batchId of step.batchIds) {
-      const own = found.get(batchId)
-      if (own) own.push(step)
-      else if (isWanted(batchId)) found.set(batchId, [step])
-    }
-  return found
-}
+const isOfOneFruit = ({ fruitIds }: BatchProgress, fruitId: string) =>
+  fruitIds.length === 1 && fruitIds[0] === fruitId
 
 function learnedOf(fruit: Fruit, lessons: readonly Lesson[]): FruitLearned {
   const blend = (of: Quantity, facts: number, scale = plain) => {
@@ -132,8 +119,8 @@ function finishedLPerKg(
 }
 
 /** Liquid of other batches came in or went there, or bottles were opened back into a jar. */
-const isMixing = ({ batchIds, recorded }: Step) =>
-  batchIds.size > 1 || recorded.move.kind === 'unbottle'
+const isMixing = ({ batchIds, effect, recorded }: Step) =>
+  (batchIds.size > 1 && effect.jars !== undefined) || recorded.move.kind === 'unbottle'
 
 /** Edible grams of all that was charged: without stones, and without what was thrown away first. */
 function chargedG(own: readonly Step[]): number {

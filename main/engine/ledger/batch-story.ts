@@ -1,28 +1,23 @@
 /** A batch's history read off the ledger: where it stood, how it changed, what it yielded. */
 import type { Stage } from '../../../shared/schemas/cellar.ts'
+import { alongLedger } from './along-ledger.ts'
 import { settledJar, type CellarState, type JarState } from './cellar-state.ts'
 import type { Step } from './fold.ts'
 import { freeVolumeMl } from './jar-liquid.ts'
 
-/** Decades of steps are gone through once for all batches. */
-const byBatch = new WeakMap<readonly Step[], ReadonlyMap<string, readonly Step[]>>()
+/** Every batch's own steps; a batch that is left alone keeps the same array. */
+const stepsByBatch = alongLedger<Map<string, readonly Step[]>>({
+  start: () => new Map(),
+  take: (byBatch, step) => {
+    for (const batchId of step.batchIds)
+      byBatch.set(batchId, [...(byBatch.get(batchId) ?? []), step])
+  },
+})
 
-export function stepsOf(steps: readonly Step[], batchId: string): readonly Step[] {
-  let sorted = byBatch.get(steps)
-  if (!sorted) byBatch.set(steps, (sorted = sortedByBatch(steps)))
-  return sorted.get(batchId) ?? []
-}
+const noSteps: readonly Step[] = Object.freeze([])
 
-function sortedByBatch(steps: readonly Step[]): Map<string, Step[]> {
-  const sorted = new Map<string, Step[]>()
-  for (const step of steps)
-    for (const batchId of step.batchIds) {
-      const own = sorted.get(batchId)
-      if (own) own.push(step)
-      else sorted.set(batchId, [step])
-    }
-  return sorted
-}
+export const stepsOf = (steps: readonly Step[], batchId: string): readonly Step[] =>
+  stepsByBatch(steps).get(batchId) ?? noSteps
 
 /** A stretch of time in which a jar held one batch at one stage. */
 export interface Span {
@@ -95,8 +90,9 @@ export function yieldOf(steps: readonly Step[], cellar: CellarState, batchId: st
     liquidMl += freeVolumeMl(jar)
   }
   let bottledMl = 0
-  for (const lot of cellar.bottles.values()) {
-    if (lot.batchId !== batchId) continue
+  for (const id of cellar.batches.get(batchId)?.bottleLotIds ?? []) {
+    const lot = cellar.bottles.get(id)
+    if (!lot) continue
     ethanolInHandG += lot.perBottle.ethanolG * lot.filledCount
     bottledMl += lot.bottleSizeMl * lot.filledCount
   }

@@ -2,7 +2,7 @@
  * What is read off the ledger step by step is read once: a ledger that has only grown is gone on
  * with from where it stood, so that a screen after each move does not walk through decades again.
  */
-import type { Step } from '../engine/index.ts'
+import type { Step } from './fold.ts'
 
 export interface Walk<State> {
   readonly start: () => State
