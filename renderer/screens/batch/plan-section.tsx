@@ -22,9 +22,8 @@ export function PlanSection({ batchId, onOpen }: PlanSectionProps) {
   const t = useWords()
   const q = useQuantities()
   const times = useTimes()
-  const { data } = useRead('plans.follow', { batchId })
+  const { data, isFetching } = useRead('plans.follow', { batchId })
   const { data: jars = [] } = useRead('jars.list', {})
-  const { data: pantry = [] } = useRead('pantry.list', {})
   const batches = useBatches()
   if (!data) return null
   const { next, planned, expected, stages, taken } = data
@@ -35,7 +34,7 @@ export function PlanSection({ batchId, onOpen }: PlanSectionProps) {
     return []
   }
   const kind = next?.kind
-  const atHand = { batchId, jars, pantry, goods: next && goodsOf(next, data.plan.moves) }
+  const goods = next && goodsOf(next, data.plan.moves)
   return (
     <Section title={t('draft.plan.title')}>
       <p>
@@ -67,8 +66,12 @@ export function PlanSection({ batchId, onOpen }: PlanSectionProps) {
           ))}
         </ul>
       )}
+      {/* Right after a move it still tells the one that was just done. */}
       {next && kind && isLogged(kind) && (
-        <Button onPress={() => onOpen(kind, (draft) => asPlanned(draft, next, atHand))}>
+        <Button
+          isDisabled={isFetching}
+          onPress={() => onOpen(kind, (draft, context) => asPlanned(draft, next, goods, context))}
+        >
           {t('draft.plan.log')}
         </Button>
       )}

@@ -12,6 +12,7 @@ export function useLog(batchId: string) {
   const moveWords = useMoveWords()
   const undo = useWrite('moves.undo')
   const [open, setOpen] = useState<OpenForm>()
+  const [serial, setSerial] = useState(0)
   const [told, setTold] = useState<{ words: string; canUndo: boolean }>()
   /** The first kind of the picker: where the next move is begun. */
   const focusRef = useRef<HTMLButtonElement>(null)
@@ -21,7 +22,8 @@ export function useLog(batchId: string) {
   }
 
   function openForm(kind: MoveKind | undefined, prefill?: Prefill) {
-    setOpen((before) => kind && { kind, prefill, serial: (before?.serial ?? 0) + 1 })
+    setSerial((before) => before + 1)
+    setOpen(kind && { kind, prefill, serial: serial + 1 })
     if (kind === undefined) goToPicker()
   }
 

@@ -4,10 +4,11 @@ import type { BatchSummary } from '../../../../shared/schemas/cellar.ts'
 import type { Move, MoveKind } from '../../../../shared/schemas/moves.ts'
 import { Button } from '../../../parts/button/button.tsx'
 import type { Draft } from './drafts/draft.ts'
+import type { LogContext } from './drafts/log-context.ts'
 import { KindPicker } from './kind-picker.tsx'
 import { kindGroups } from './kinds.ts'
 import { RecordForm } from './record-form.tsx'
-import { useLogContext } from './use-log-context.ts'
+import { useLogContext, useMayBegin } from './use-log-context.ts'
 import styles from './log-panel.module.css'
 
 export interface LogPanelProps {
@@ -30,12 +31,13 @@ export interface OpenForm {
   readonly prefill?: Prefill | undefined
 }
 
-export type Prefill = (draft: Draft) => Draft
+export type Prefill = (draft: Draft, context: LogContext) => Draft
 
 export function LogPanel(props: LogPanelProps) {
   const { summary, open, onOpen, onRecorded, told, onUndo, focusRef } = props
   const t = useWords()
   const context = useLogContext(summary)
+  const mayBegin = useMayBegin(open?.serial)
   return (
     <section className={styles.panel} aria-label={t('batch.log.title')}>
       <div className={styles.head}>
@@ -54,7 +56,7 @@ export function LogPanel(props: LogPanelProps) {
         <output>{told}</output>
         {told !== undefined && onUndo && <Button onPress={onUndo}>{t('batch.log.undo')}</Button>}
       </div>
-      {open && context && (
+      {open && context && mayBegin && (
         <RecordForm
           key={open.serial}
           kind={open.kind}

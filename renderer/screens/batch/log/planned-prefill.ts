@@ -7,25 +7,28 @@ import { fullBottles } from './drafts/bottling.ts'
 import type { Draft } from './drafts/draft.ts'
 import { freeMl, lotsOf, type LogContext } from './drafts/log-context.ts'
 
-export interface AtHand extends Pick<LogContext, 'batchId' | 'jars' | 'pantry'> {
-  /** What the plan takes this move's matter from; undefined where it takes from no lot. */
-  readonly goods: Goods | undefined
-}
+type AtHand = Pick<LogContext, 'batchId' | 'jars' | 'pantry'>
 
-export function asPlanned(draft: Draft, planned: Move, atHand: AtHand): Draft {
+/** `goods` is what the plan takes the move's matter from; undefined where it takes from no lot. */
+export function asPlanned(
+  draft: Draft,
+  planned: Move,
+  goods: Goods | undefined,
+  atHand: AtHand,
+): Draft {
   const jarId = 'jarId' in planned ? planned.jarId : undefined
   const jarIds = jarId !== undefined && isOurs(jarId, atHand) ? { jarIds: [jarId] } : {}
   if (draft.kind === 'charge' && planned.kind === 'charge') {
     const { massG, refuseG, cut } = planned
-    return { ...draft, ...jarIds, ...source(draft, atHand), amount: massG, refuseG, cut }
+    return { ...draft, ...jarIds, ...source(draft, goods, atHand), amount: massG, refuseG, cut }
   }
   if (
     (draft.kind === 'sugar' && planned.kind === 'sugar') ||
     (draft.kind === 'coverWithSugar' && planned.kind === 'coverWithSugar')
   )
-    return { ...draft, ...jarIds, ...source(draft, atHand), amount: planned.massG }
+    return { ...draft, ...jarIds, ...source(draft, goods, atHand), amount: planned.massG }
   if (draft.kind === 'pourSpirit' && planned.kind === 'pourSpirit')
-    return { ...draft, ...jarIds, ...source(draft, atHand), amount: planned.volumeMl }
+    return { ...draft, ...jarIds, ...source(draft, goods, atHand), amount: planned.volumeMl }
   if (draft.kind === 'pourWater' && planned.kind === 'pourWater')
     return { ...draft, ...jarIds, amount: planned.volumeMl }
   if (draft.kind === 'filter' && planned.kind === 'filter')
@@ -52,7 +55,11 @@ const isOurs = (jarId: string, { jars, batchId }: AtHand): boolean =>
 const into = (toJarId: string, atHand: AtHand) => (isOurs(toJarId, atHand) ? { toJarId } : {})
 
 /** The lot bought last of such goods; without any, they are bought with the move. */
-function source(draft: AddingDraft, { goods, pantry }: AtHand): Partial<AddingDraft> {
+function source(
+  draft: AddingDraft,
+  goods: Goods | undefined,
+  { pantry }: AtHand,
+): Partial<AddingDraft> {
   if (!goods) return {}
   const lot = lotsOf({ pantry }, goods.kind).find((one) => isAlike(one, goods))
   if (lot) return { lotId: lot.id, isJustBought: false }

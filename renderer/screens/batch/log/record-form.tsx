@@ -16,7 +16,7 @@ import styles from './record-form.module.css'
 
 interface RecordFormProps {
   kind: MoveKind
-  prefill?: ((draft: Draft) => Draft) | undefined
+  prefill?: ((draft: Draft, context: LogContext) => Draft) | undefined
   context: LogContext
   colour: string
   onRecorded: (moves: readonly Move[]) => void
@@ -27,7 +27,7 @@ export function RecordForm(props: RecordFormProps) {
   const { kind, prefill, context, colour, onRecorded, onLeave } = props
   const t = useWords()
   const first = () => startDraft(kind, context)
-  const inHand = useDraft(() => (prefill ? prefill(first()) : first()), context)
+  const inHand = useDraft(() => (prefill ? prefill(first(), context) : first()), context)
   const previewed = useRecordPreview(inHand.moves)
   const record = useWrite('moves.record')
   const key = useKeyOf(inHand.moves)

@@ -1,5 +1,6 @@
 /** What the forms may offer, read from the book. */
-import { useMemo } from 'react'
+import { useIsFetching } from '@tanstack/react-query'
+import { useMemo, useState } from 'react'
 import type { BatchSummary } from '../../../../shared/schemas/cellar.ts'
 import { newId } from '../../../app/new-id.ts'
 import { useRead } from '../../../app/queries.ts'
@@ -23,4 +24,20 @@ export function useLogContext(summary: BatchSummary): LogContext | undefined {
       },
     [jars, pantry, summary],
   )
+}
+
+const told: readonly unknown[] = ['jars.list', 'pantry.list', 'batches.page']
+
+/**
+ * Whether the form of that number may begin: it is filled in from what stands in the cellar, and
+ * right after a move the screen still tells what stood there before. Once begun it stays, whatever
+ * is read again meanwhile.
+ */
+export function useMayBegin(serial: number | undefined): boolean {
+  const isReading = useIsFetching({ predicate: ({ queryKey }) => told.includes(queryKey[0]) }) > 0
+  const [begun, setBegun] = useState<number>()
+  if (serial === undefined || serial === begun) return serial !== undefined
+  if (isReading) return false
+  setBegun(serial)
+  return true
 }

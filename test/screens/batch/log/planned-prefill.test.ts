@@ -9,8 +9,10 @@ import { at, demijohn, extract, logContext } from './log-context-fixture.ts'
 const planned = (move: MoveOf<LoggedKind>, jarId = 'south', goods?: Goods) => {
   const context = logContext()
   const draft = startDraft(move.kind, context)
-  const atHand = { ...context, goods }
-  return { draft, filled: asPlanned(draft, { ...move, ...('jarId' in move && { jarId }) }, atHand) }
+  return {
+    draft,
+    filled: asPlanned(draft, { ...move, ...('jarId' in move && { jarId }) }, goods, context),
+  }
 }
 const inBatch = { at, batchId: 'damson', jarId: 'south' } as const
 
@@ -74,11 +76,15 @@ describe('asPlanned', () => {
   })
 
   it('does not fill in a vessel that another batch stands in', () => {
-    const atHand = { ...logContext({ jars: [] }), goods: undefined }
     const water: MoveOf<LoggedKind> = { ...inBatch, kind: 'pourWater', volumeMl: 300 }
     const draft = startDraft('pourWater', logContext())
     const foreign = { ...demijohn, contents: { batchId: 'sloe' } as never }
-    const filled = asPlanned(draft, { ...water, jarId: 'demijohn' }, { ...atHand, jars: [foreign] })
+    const filled = asPlanned(
+      draft,
+      { ...water, jarId: 'demijohn' },
+      undefined,
+      logContext({ jars: [foreign] }),
+    )
     expect(filled).toEqual({ ...draft, amount: 300 })
   })
 
@@ -93,10 +99,7 @@ describe('asPlanned', () => {
       count: 7,
     }
     const standing = logContext({ jars: [extract] })
-    const filled = asPlanned(startDraft('bottle', standing), bottle, {
-      ...standing,
-      goods: undefined,
-    })
+    const filled = asPlanned(startDraft('bottle', standing), bottle, undefined, standing)
     const there = extract.contents?.liquid?.volumeMl ?? 0
     expect(filled).toMatchObject({ bottleSizeMl: 350, count: Math.floor(there / 350) })
     const off: MoveOf<LoggedKind> = {
