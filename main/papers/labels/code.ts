@@ -2,7 +2,7 @@
  * The square code: a short plain text about the bottle in UTF-8, level M, which any phone reads
  * without a service. Four light modules stand round it, as ISO/IEC 18004 asks.
  */
-import qrcode from 'qrcode-generator'
+import makeCode from 'qrcode-generator'
 import type { LabelOp, LabelText } from '../../../shared/schemas/labels.ts'
 import { rectangle, type Box } from './lengths.ts'
 
@@ -33,7 +33,7 @@ export const recordOf = (text: LabelText): string =>
 /** Undefined where the record is empty or longer than any code. */
 export function codeOf(record: string): Code | undefined {
   if (record === '') return undefined
-  const code = qrcode(0, 'M')
+  const code = makeCode(0, 'M')
   // One letter a byte: the library's own encoding is a setting shared by the whole program.
   code.addData(Buffer.from(record, 'utf8').toString('latin1'), 'Byte')
   try {

@@ -222,11 +222,12 @@ function heightOf(column: readonly SetBlock[]): number {
   return filled.reduce((sum, set, index) => sum + innerHeight(set) + (index ? gapOf(set) : 0), 0)
 }
 
+const rank = (set: SetText): number =>
+  Math.min(...set.block.cells.map(({ field }) => importance.indexOf(field)))
+
 /** Takes lines away, the least important first, until the rest has room. */
 function cutToFit(column: SetBlock[], box: Box): void {
   const texts = column.filter((set) => set.kind === 'text')
-  const rank = (set: SetText) =>
-    Math.min(...set.block.cells.map(({ field }) => importance.indexOf(field)))
   const leastFirst = texts.toSorted((a, b) => rank(b) - rank(a))
   for (const set of leastFirst) {
     const whole = set.lines

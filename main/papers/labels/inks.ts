@@ -69,10 +69,11 @@ function contrast(a: Rgb, b: Rgb): number {
   return (brighter + 0.05) / (darker + 0.05)
 }
 
+function linear(part: number): number {
+  const share = part / 255
+  return share <= 0.04045 ? share / 12.92 : ((share + 0.055) / 1.055) ** 2.4
+}
+
 function luminance([red, green, blue]: Rgb): number {
-  const linear = (part: number) => {
-    const share = part / 255
-    return share <= 0.04045 ? share / 12.92 : ((share + 0.055) / 1.055) ** 2.4
-  }
   return 0.2126 * linear(red) + 0.7152 * linear(green) + 0.0722 * linear(blue)
 }

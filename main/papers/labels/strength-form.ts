@@ -41,17 +41,18 @@ const european = /^(?:alcohol|alc\.)?\s*(\d{1,3}(?:[.,]\d)?)\s*% vol\.?$/iu
 const american =
   /^(?:alcohol|alc\.)?\s*(\d{1,3}(?:[.,]\d)?)\s*% alc(?:\.)?\/vol(?:\.)?(?:\s*\((\d{1,3}(?:[.,]\d)?) proof\))?$/iu
 
+const numberOf = (digits: string | undefined): number => Number(digits?.replace(',', '.'))
+
 /** What a label's strength says, % vol at 20 °C, or undefined where it is not in the form the law asks. */
 export function readStrength(text: string): number | undefined {
   const plain = text.replaceAll(/[\s\u00a0\u202f]+/gu, ' ').trim()
-  const number = (digits: string | undefined) => Number(digits?.replace(',', '.'))
   const inEurope = european.exec(plain)
-  if (inEurope) return possible(number(inEurope[1]))
+  if (inEurope) return possible(numberOf(inEurope[1]))
   const inAmerica = american.exec(plain.replaceAll(/% ?alc/giu, '% alc'))
   if (!inAmerica) return undefined
-  const share = number(inAmerica[1])
+  const share = numberOf(inAmerica[1])
   const isProofRight =
-    inAmerica[2] === undefined || Math.abs(number(inAmerica[2]) - 2 * share) < 0.11
+    inAmerica[2] === undefined || Math.abs(numberOf(inAmerica[2]) - 2 * share) < 0.11
   if (!isProofRight || share > 100) return undefined
   return possible(strengthOfProof(2 * share))
 }

@@ -15,17 +15,19 @@ const letter: Paper = { id: 'letter', widthMm: 215.9, heightMm: 279.4 }
 
 const inch = (inches: number): number => Math.round(inches * 25.4 * 1e4) / 1e4
 
+const marginOf = (page: number, count: number, size: number, gap: number): number =>
+  Math.round((1e4 * (page - count * size - (count - 1) * gap)) / 2) / 1e4
+
+const inId = (side: number): string => String(Math.round(side)).padStart(2, '0')
+
 function centred(
   paper: Paper,
   [columns, rows]: readonly [number, number],
   [labelWidthMm, labelHeightMm]: readonly [number, number],
   [gapXMm, gapYMm]: readonly [number, number] = [0, 0],
 ): LabelSheet {
-  const margin = (page: number, count: number, size: number, gap: number) =>
-    Math.round((1e4 * (page - count * size - (count - 1) * gap)) / 2) / 1e4
-  const size = (side: number) => String(Math.round(side)).padStart(2, '0')
   return {
-    id: `${paper.id}-${columns}x${rows}-${size(labelWidthMm)}x${size(labelHeightMm)}`,
+    id: `${paper.id}-${columns}x${rows}-${inId(labelWidthMm)}x${inId(labelHeightMm)}`,
     name: '',
     pageWidthMm: paper.widthMm,
     pageHeightMm: paper.heightMm,
@@ -33,8 +35,8 @@ function centred(
     rows,
     labelWidthMm,
     labelHeightMm,
-    marginLeftMm: margin(paper.widthMm, columns, labelWidthMm, gapXMm),
-    marginTopMm: margin(paper.heightMm, rows, labelHeightMm, gapYMm),
+    marginLeftMm: marginOf(paper.widthMm, columns, labelWidthMm, gapXMm),
+    marginTopMm: marginOf(paper.heightMm, rows, labelHeightMm, gapYMm),
     gapXMm,
     gapYMm,
   }

@@ -31,10 +31,11 @@ export function usualText(lot: LotFacts, { settings, strengthPrefix }: TextStyle
   const { locale, units } = settings
   const fruits = lot.ingredients.flatMap((one) => (one.kind === 'fruit' ? [one.fruit] : []))
   const { liquid } = lot
+  const { name, vintage } = nameAndVintage(lot)
   return {
-    name: lot.name,
+    name,
     kind: kindWords(fruits, liquid),
-    vintage: lot.name.includes(String(lot.vintage)) ? '' : String(lot.vintage),
+    vintage,
     strength: liquid
       ? strengthWords(liquid.strengthPctVol, { locale, units, prefix: strengthPrefix })
       : '',
@@ -53,6 +54,14 @@ export function usualText(lot: LotFacts, { settings, strengthPrefix }: TextStyle
 const noBreak = '\u00a0'
 const lower = ({ nameEn }: Fruit): string => nameEn.toLowerCase()
 const sentence = (words: string): string => words.slice(0, 1).toUpperCase() + words.slice(1)
+
+/** A year at the end of a name is its vintage, and said once. */
+function nameAndVintage({ name, vintage }: LotFacts): { name: string; vintage: string } {
+  const year = String(vintage)
+  const ending = new RegExp(`^(.*\\S)[\\s,]+${year}$`, 'su').exec(name)
+  if (ending?.[1]) return { name: ending[1].replace(/,$/, ''), vintage: year }
+  return { name, vintage: name.includes(year) ? '' : year }
+}
 
 /** A liqueur is what has the strength and the sugar of one, by the European rule. */
 function kindWords(fruits: readonly Fruit[], liquid: Liquid | undefined): string {
@@ -77,11 +86,12 @@ function volumeWords(volumeMl: number, { locale, units }: Settings): string {
     new Intl.NumberFormat(locale, { maximumFractionDigits: digits, useGrouping: false }).format(
       value,
     )
+  const isMetric = units === 'metric'
   const metric =
     volumeMl >= 1000
       ? `${number(volumeMl / 1000, 2)}${noBreak}L`
-      : `${number(volumeMl, 0)}${noBreak}mL`
-  if (units === 'metric') return metric
+      : `${number(volumeMl, 0)}${noBreak}${isMetric ? 'ml' : 'mL'}`
+  if (isMetric) return metric
   return `${number(volumeMl / mlPerFluidOunce, 1)}${noBreak}fl${noBreak}oz (${metric})`
 }
 
@@ -105,7 +115,7 @@ function energyWords(liquid: Liquid, locale: string): string {
     new Intl.NumberFormat(locale, { maximumFractionDigits: 0 })
       .format(value)
       .replaceAll('\u202f', noBreak)
-  return `Energy in 100${noBreak}mL: ${number(kJ)}${noBreak}kJ / ${number(kcal)}${noBreak}kcal`
+  return `Energy in 100${noBreak}ml: ${number(kJ)}${noBreak}kJ / ${number(kcal)}${noBreak}kcal`
 }
 
 const liquidOf = ({ strengthPctVol, sugarGPerL, acidGPerL }: Liquid) => ({

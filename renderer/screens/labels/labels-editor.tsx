@@ -1,11 +1,11 @@
 /** The choices on one side, the sheet as it will be printed on the other. */
 import { useState, type ReactNode } from 'react'
+import { Link } from 'wouter'
 import type { Answer } from '../../../shared/channels.ts'
 import type { LabelSheet, LabelStyle, UsualLabel } from '../../../shared/schemas/labels.ts'
 import { useRead } from '../../app/queries.ts'
 import { useLatest } from '../../app/use-latest.ts'
 import { useWords } from '../../app/words/use-words.ts'
-import { ButtonLink } from '../../parts/button/button.tsx'
 import { FailureNote } from '../../parts/failure/failure-note.tsx'
 import { ReadState } from '../../parts/failure/read-state.tsx'
 import { Empty, Page, Section } from '../../parts/page/page.tsx'
@@ -14,6 +14,7 @@ import { LookSection } from './look-section.tsx'
 import { LotsSection } from './lots-section.tsx'
 import { ProblemList } from './problem-list.tsx'
 import { SaveButton } from './save-button.tsx'
+import { LabelPicture } from './label-picture.tsx'
 import { SheetPreview } from './sheet-preview.tsx'
 import { SheetSection } from './sheet-section.tsx'
 import { WordsSection } from './words-section.tsx'
@@ -44,7 +45,7 @@ export function LabelsEditor({ bottles, style, named, isLotMissing }: LabelsEdit
   const sheets = useRead('labels.sheets', {})
   const lotsSection = (
     <>
-      {isLotMissing && <p role="status">{t('labels.lots.gone')}</p>}
+      {isLotMissing && <output>{t('labels.lots.gone')}</output>}
       <LotsSection
         bottles={bottles}
         usual={usual.data ?? []}
@@ -97,6 +98,11 @@ function Laid({ usual, sheets, choices, onChange, lotsSection }: LaidProps) {
   if (!sheet) throw new Error('there are no sheets')
   const job = jobOf(choices, usual, sheet)
   const drawn = useLatest('labels.draw', job, usual.length > 0)
+  const [wanted, setWanted] = useState<string>()
+  const shownIndex = Math.max(
+    0,
+    usual.findIndex(({ bottleLotId }) => bottleLotId === wanted),
+  )
   const count = job.labels.reduce((sum, { copies }) => sum + copies, 0)
   const names = job.labels.map(({ text }) => text.name)
   const lead =
@@ -120,7 +126,13 @@ function Laid({ usual, sheets, choices, onChange, lotsSection }: LaidProps) {
             onChange={(style) => onChange({ ...choices, style })}
           />
           <SheetSection sheet={sheet} sheets={sheets} choices={choices} onChange={onChange} />
-          <WordsSection usual={usual} choices={choices} onChange={onChange} />
+          <WordsSection
+            label={usual[shownIndex]}
+            usual={usual}
+            choices={choices}
+            onChange={onChange}
+            onChoose={setWanted}
+          />
         </div>
         <div className={styles.seen}>
           <Section title={t('labels.preview.title')}>
@@ -128,6 +140,12 @@ function Laid({ usual, sheets, choices, onChange, lotsSection }: LaidProps) {
             {drawn.data ? (
               <>
                 <ProblemList problems={drawn.data.problems} names={names} />
+                <LabelPicture
+                  drawn={drawn.data}
+                  sheet={sheet}
+                  names={names}
+                  labelIndex={shownIndex}
+                />
                 <SheetPreview drawn={drawn.data} sheet={sheet} names={names} />
               </>
             ) : (
@@ -142,9 +160,5 @@ function Laid({ usual, sheets, choices, onChange, lotsSection }: LaidProps) {
 
 function Back() {
   const t = useWords()
-  return (
-    <ButtonLink kind="quiet" href="/shelf">
-      {t('labels.backToShelf')}
-    </ButtonLink>
-  )
+  return <Link href="/shelf">{t('labels.backToShelf')}</Link>
 }

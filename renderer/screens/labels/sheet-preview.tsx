@@ -1,8 +1,9 @@
 /** One sheet as it will be printed, drawn from the very list that the PDF is made of. */
 import { memo, useId, useState } from 'react'
-import type { DrawnLabels, LabelOp, LabelSheet } from '../../../shared/schemas/labels.ts'
+import type { DrawnLabels, LabelSheet } from '../../../shared/schemas/labels.ts'
 import { useWords } from '../../app/words/use-words.ts'
 import { Button } from '../../parts/button/button.tsx'
+import { Drawing } from './drawing.tsx'
 import styles from './labels.module.css'
 
 export interface SheetPreviewProps {
@@ -11,8 +12,6 @@ export interface SheetPreviewProps {
   /** By label. */
   names: readonly string[]
 }
-
-const mmPerPt = 25.4 / 72
 
 export function SheetPreview({ drawn, sheet, names }: SheetPreviewProps) {
   const t = useWords()
@@ -50,6 +49,7 @@ const SheetPicture = memo(function SheetPicture({ drawn, sheet, names, page }: S
   return (
     <svg
       className={styles.paper}
+      style={{ '--ratio': width / height }}
       viewBox={`0 0 ${width} ${height}`}
       role="img"
       aria-label={t('labels.preview.picture', {
@@ -61,10 +61,7 @@ const SheetPicture = memo(function SheetPicture({ drawn, sheet, names, page }: S
       <defs>
         {used.map((index) => (
           <g key={index} id={`${id}${index}`}>
-            {(drawn.drawings[index] ?? []).map((op, place) => (
-              // A list drawn whole each time: its order is its identity.
-              <Op key={place} op={op} glyphs={drawn.glyphs} />
-            ))}
+            <Drawing ops={drawn.drawings[index] ?? []} glyphs={drawn.glyphs} />
           </g>
         ))}
       </defs>
@@ -85,27 +82,3 @@ const SheetPicture = memo(function SheetPicture({ drawn, sheet, names, page }: S
     </svg>
   )
 })
-
-function Op({ op, glyphs }: { op: LabelOp; glyphs: DrawnLabels['glyphs'] }) {
-  if (op.op === 'path')
-    return (
-      <path
-        d={op.d}
-        fill={op.fill ?? 'none'}
-        stroke={op.stroke?.colour}
-        strokeWidth={op.stroke?.widthMm}
-      />
-    )
-  const sizeMm = op.sizePt * mmPerPt
-  return (
-    <g fill={op.colour}>
-      {op.glyphs.map(({ key, xMm, yMm }, index) => (
-        <path
-          key={index}
-          d={glyphs[key]}
-          transform={`translate(${op.xMm + xMm} ${op.baselineMm + yMm}) scale(${sizeMm})`}
-        />
-      ))}
-    </g>
-  )
-}

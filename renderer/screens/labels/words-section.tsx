@@ -1,5 +1,4 @@
 /** The words of one lot's label: as the book has them, until the maker writes others. */
-import { useState } from 'react'
 import {
   labelFields,
   longestLabelText,
@@ -16,19 +15,21 @@ import { neckFields, textOf, type LabelChoices } from './label-job.ts'
 import styles from './labels.module.css'
 
 export interface WordsSectionProps {
+  /** Whose words are written. */
+  label: UsualLabel | undefined
   usual: readonly UsualLabel[]
   choices: LabelChoices
   onChange: (choices: LabelChoices) => void
+  onChoose: (bottleLotId: string) => void
 }
 
 /** Texts that may run over several lines. */
 const longFields: readonly LabelField[] = ['ingredients', 'cautions', 'note']
 
-export function WordsSection({ usual, choices, onChange }: WordsSectionProps) {
+export function WordsSection(props: WordsSectionProps) {
+  const { label, usual, choices, onChange, onChoose } = props
   const t = useWords()
   const quantities = useQuantities()
-  const [wanted, setWanted] = useState<string>()
-  const label = usual.find(({ bottleLotId }) => bottleLotId === wanted) ?? usual[0]
   if (!label) return null
   const { bottleLotId, strengthPctVol, tolerancePctVol } = label
   const text = textOf(choices, label)
@@ -70,7 +71,7 @@ export function WordsSection({ usual, choices, onChange }: WordsSectionProps) {
         <ChoiceField
           label={t('labels.words.of')}
           value={bottleLotId}
-          onChange={setWanted}
+          onChange={onChoose}
           choices={usual.map((one) => ({
             value: one.bottleLotId,
             label: textOf(choices, one).name,

@@ -147,6 +147,7 @@ export const labels = {
     page: 'Sheet {{page}} of {{pages}}',
     previous: 'Sheet before',
     next: 'Next sheet',
+    closeUp: 'The label of {{name}}',
     picture: 'Sheet {{page}} of {{pages}}: {{names}}',
   },
   problems: {
