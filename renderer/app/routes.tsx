@@ -2,6 +2,7 @@
 import { lazy, Suspense } from 'react'
 import { Redirect, Route, Switch } from 'wouter'
 import { LaterScreen } from '../screens/later/later-screen.tsx'
+import { viewOf } from '../screens/shelf/views.tsx'
 import { NotFoundScreen } from '../screens/later/not-found-screen.tsx'
 
 const TodayScreen = lazy(async () => ({
@@ -33,6 +34,15 @@ const MendScreen = lazy(async () => ({
 }))
 const ShelfScreen = lazy(async () => ({
   default: (await import('../screens/shelf/shelf-screen.tsx')).ShelfScreen,
+}))
+const LotScreen = lazy(async () => ({
+  default: (await import('../screens/shelf/lot/lot-screen.tsx')).LotScreen,
+}))
+const StocktakeScreen = lazy(async () => ({
+  default: (await import('../screens/shelf/stocktake/stocktake-screen.tsx')).StocktakeScreen,
+}))
+const LineageScreen = lazy(async () => ({
+  default: (await import('../screens/lineage/lineage-screen.tsx')).LineageScreen,
 }))
 const LabelsScreen = lazy(async () => ({
   default: (await import('../screens/labels/labels-screen.tsx')).LabelsScreen,
@@ -76,7 +86,22 @@ export const Routes = () => (
         <LaterScreen name="season" />
       </Route>
       <Route path="/bench/:tool?">{({ tool }) => <BenchScreen toolId={tool} />}</Route>
-      <Route path="/shelf" component={ShelfScreen} />
+      {/* One route, so that what was done last can still be undone on another view. */}
+      <Route path={/^\/shelf(?:\/view\/(?<view>[^/]+))?$/}>
+        {({ view }) => <ShelfScreen view={viewOf(view)} />}
+      </Route>
+      <Route path="/shelf/stocktake/:shelfId?">
+        {({ shelfId }) => {
+          const id = shelfId === undefined ? null : decodeURIComponent(shelfId)
+          return <StocktakeScreen key={id} shelfId={id} />
+        }}
+      </Route>
+      <Route path="/shelf/:id">
+        {({ id }) => <LotScreen key={id} bottleLotId={decodeURIComponent(id)} />}
+      </Route>
+      <Route path="/lineage/lot/:lotId">
+        {({ lotId }) => <LineageScreen key={lotId} lotId={decodeURIComponent(lotId)} />}
+      </Route>
       <Route path={/^\/labels(?:\?(?<query>.*))?$/}>
         {({ query }) => <LabelsScreen query={query} />}
       </Route>

@@ -105,6 +105,7 @@ export const bottleLot = (changed: Partial<BottleLot> = {}): BottleLot => ({
   bottleSizeMl: 500,
   filledCount: 12,
   count: 7,
+  places: [{ shelfId: null, count: changed.count ?? 7 }],
   liquid: liquid({ volumeMl: 3500, strengthPctVol: 28, sugarGPerL: 210 }),
   ...changed,
 })

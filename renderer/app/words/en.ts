@@ -9,6 +9,7 @@ import { labels } from './en/labels.ts'
 import { marry } from './en/marry.ts'
 import { parts } from './en/parts.ts'
 import { screens } from './en/screens.ts'
+import { shelf } from './en/shelf.ts'
 import { shell } from './en/shell.ts'
 
 export const en = {
@@ -22,5 +23,6 @@ export const en = {
   fruits,
   labels,
   marry,
+  shelf,
   ...screens,
 } as const

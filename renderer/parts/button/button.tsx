@@ -18,6 +18,8 @@ export interface ButtonProps {
   /** When the words alone do not tell it from its neighbours. */
   'aria-label'?: string
   autoFocus?: boolean
+  /** True where arrows lead to it, as in a list that is one stop of the Tab key. */
+  excludeFromTabOrder?: boolean
 }
 
 export function Button({

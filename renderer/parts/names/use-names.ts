@@ -1,9 +1,10 @@
 /** What the maker calls the places, batches and fruits that the book knows by id. */
-import { useMemo } from 'react'
+import { useCallback, useMemo } from 'react'
 import { useWords } from '../../app/words/use-words.ts'
 import type { BatchSummary, Jar, JarContents } from '../../../shared/schemas/cellar.ts'
 import type { Fruit } from '../../../shared/schemas/fruits.ts'
 import type { Goods } from '../../../shared/schemas/goods.ts'
+import type { Shelf } from '../../../shared/schemas/shelf.ts'
 import { useRead } from '../../app/queries.ts'
 import { useSettings } from '../../app/settings.tsx'
 import { useQuantities } from '../quantity/use-quantities.ts'
@@ -11,7 +12,10 @@ import { useQuantities } from '../quantity/use-quantities.ts'
 /** A fruit's name in the language of the cellar's locale. */
 export function useFruitName(): (fruit: Pick<Fruit, 'nameEn' | 'namePl'>) => string {
   const { locale } = useSettings()
-  return (fruit) => (locale.toLowerCase().startsWith('pl') ? fruit.namePl : fruit.nameEn)
+  return useCallback(
+    (fruit) => (locale.toLowerCase().startsWith('pl') ? fruit.namePl : fruit.nameEn),
+    [locale],
+  )
 }
 
 export function useFruits(): ReadonlyMap<string, Fruit> {
@@ -27,6 +31,24 @@ export interface JarInPlace {
 export function useJars(): ReadonlyMap<string, JarInPlace> {
   const { data } = useRead('jars.list', {})
   return useMemo(() => new Map((data ?? []).map((entry) => [entry.jar.id, entry])), [data])
+}
+
+export function useShelves(): ReadonlyMap<string, Shelf> {
+  const { data } = useRead('shelves.list', {})
+  return useMemo(() => new Map((data ?? []).map((shelf) => [shelf.id, shelf])), [data])
+}
+
+/** A place on the shelf; null is where bottles stand that have none. */
+export function useShelfName(): (shelfId: string | null) => string {
+  const shelves = useShelves()
+  const t = useWords()
+  return useCallback(
+    (shelfId) =>
+      shelfId === null
+        ? t('parts.place.noShelf')
+        : (shelves.get(shelfId)?.name ?? t('parts.place.theShelf')),
+    [shelves, t],
+  )
 }
 
 /** "Damson", "Spirit 96.0 % vol", "Sugar", or the maker's own name for the lot. */
@@ -56,6 +78,7 @@ export function useGoodsName(): (goods: Goods) => string {
 
 /** A ledger place such as `jar:north-shelf` as a piece of a sentence: the jar “North shelf”. */
 export function usePlaceName(): (place: string) => string {
+  const shelfName = useShelfName()
   const jars = useJars()
   const goodsName = useGoodsName()
   const t = useWords()
@@ -78,6 +101,10 @@ export function usePlaceName(): (place: string) => string {
         const lot = bottles?.find((one) => one.id === id)
         return lot ? t('parts.place.bottle', { name: lot.name }) : t('parts.place.theBottles')
       }
+      case 'opened':
+        return t('parts.place.theOpened')
+      case 'shelf':
+        return shelfName(id)
       default:
         return t('parts.place.theOutside')
     }

@@ -3,9 +3,10 @@ import { useEffect, useRef, useState } from 'react'
 import { useWords } from '../../app/words/use-words.ts'
 import { newId } from '../../app/new-id.ts'
 import { useWrite } from '../../app/queries.ts'
-import type { Move, MoveKind } from '../../../shared/schemas/moves.ts'
+import type { Move } from '../../../shared/schemas/moves.ts'
+import type { LoggedKind } from './log/kinds.ts'
 import type { OpenForm, Prefill } from './log/log-panel.tsx'
-import { useMoveWords } from './use-move-words.ts'
+import { useMoveWords } from '../../parts/moves/use-move-words.ts'
 
 export function useLog(batchId: string) {
   const t = useWords()
@@ -21,7 +22,7 @@ export function useLog(batchId: string) {
     focusRef.current?.focus()
   }
 
-  function openForm(kind: MoveKind | undefined, prefill?: Prefill) {
+  function openForm(kind: LoggedKind | undefined, prefill?: Prefill) {
     setSerial((before) => before + 1)
     setOpen(kind && { kind, prefill, serial: serial + 1 })
     if (kind === undefined) goToPicker()

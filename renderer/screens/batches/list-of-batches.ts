@@ -1,5 +1,6 @@
 /** Which batches the list shows, and in what order. */
 import type { BatchSummary } from '../../../shared/schemas/cellar.ts'
+import { plain } from '../../parts/names/plain.ts'
 import { stageGroupOf, type StageGroup } from './stage-groups.ts'
 import { Stage } from '../../../shared/schemas/cellar.ts'
 
@@ -36,15 +37,6 @@ export function listOfBatches(
     .filter(isWanted)
     .toSorted((a, b) => compare(a, b, order.by, direction, collator))
 }
-
-/** Without case and accents, so that "sliwka" finds "Śliwka". */
-const plain = (text: string) =>
-  text
-    .normalize('NFD')
-    .replace(/\p{Diacritic}/gu, '')
-    .replaceAll('ł', 'l')
-    .replaceAll('Ł', 'L')
-    .toLowerCase()
 
 function compare(
   a: BatchSummary,

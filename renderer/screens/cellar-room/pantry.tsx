@@ -1,6 +1,7 @@
 /** The pantry: what was bought and what is left of it, lot by lot. */
 import { useState } from 'react'
 import { useWords } from '../../app/words/use-words.ts'
+import { Link } from 'wouter'
 import type { PantryLot } from '../../../shared/schemas/cellar.ts'
 import { Button } from '../../parts/button/button.tsx'
 import { useGoodsName } from '../../parts/names/use-names.ts'
@@ -52,7 +53,18 @@ function PantryTable({ lots }: { lots: readonly PantryLot[] }) {
       key: 'goods',
       header: t('cellarRoom.columns.goods'),
       isRowHeader: true,
-      cell: ({ goods }) => <span className={styles.goods}>{goodsName(goods)}</span>,
+      cell: ({ id, goods }) => (
+        <>
+          <span className={styles.goods}>{goodsName(goods)}</span>{' '}
+          <Link
+            href={`/lineage/lot/${encodeURIComponent(id)}`}
+            className={styles.whereTo}
+            aria-label={t('shelf.lineage.whereToOf', { name: goodsName(goods) })}
+          >
+            {t('shelf.lineage.whereTo')}
+          </Link>
+        </>
+      ),
     },
     {
       key: 'left',

@@ -1,5 +1,5 @@
 /** Words of a batch's page: its moves, its curve, its jars. Amounts and names come in formatted. */
-import type { MoveKind } from '../../../../shared/schemas/moves.ts'
+import type { LoggedKind } from '../../../screens/batch/log/kinds.ts'
 import type { Stage } from '../../../../shared/schemas/cellar.ts'
 import type { CurveValues } from '../../../../shared/schemas/steeping.ts'
 import type { ShownNumber } from '../../../screens/batch/log/drafts/reading.ts'
@@ -27,8 +27,9 @@ const letter = {
   give: 'g',
   discard: 'c',
   correct: 'o',
+  taste: 'k',
   remark: 'n',
-} as const satisfies Record<MoveKind, string>
+} as const satisfies Record<LoggedKind, string>
 
 /** A recorded move in the past tense. */
 const done = {
@@ -207,13 +208,22 @@ export const batch = {
     bottlesFull_other: 'The liquid fills {{count}} bottles.',
     bottleName: 'Name on the bottles',
     bottleNameHint: 'Left empty: the batch’s name.',
+    laidDown: 'Laid down on',
+    laidDownNowhere: 'no place yet',
     bottleLot: 'Bottles of',
     bottlesLeft_one: '{{name}}, {{size}}: {{count}} bottle left',
     bottlesLeft_other: '{{name}}, {{size}}: {{count}} bottles left',
     noBottles: 'This batch has no bottles.',
     count: 'How many',
     subject: 'What',
-    subjects: { jar: 'In a vessel', lot: 'In the pantry', bottles: 'Bottles' },
+    subjects: {
+      jar: 'In a vessel',
+      lot: 'In the pantry',
+      bottles: 'Bottles',
+      opened: 'An opened bottle',
+    },
+    taste: { what: 'What was tasted', jar: 'From a vessel', bottles: 'From a bottle' },
+    leftEmptyAll: 'Left empty: all that is left.',
     part: 'What goes',
     parts3: { all: 'Everything in it', pulp: 'The spent fruit', liquid: 'The liquid' },
     discardAmount: 'How much',

@@ -1,17 +1,17 @@
 /** The book's own account against the fitted one, where they differ by more than the band. */
 import { useWords } from '../../../app/words/use-words.ts'
 import type { JarContents } from '../../../../shared/schemas/cellar.ts'
-import type { MoveKind } from '../../../../shared/schemas/moves.ts'
 import type { JarForecast } from '../../../../shared/schemas/steeping.ts'
 import { Button } from '../../../parts/button/button.tsx'
 import { useQuantities } from '../../../parts/quantity/use-quantities.ts'
+import type { LoggedKind } from '../log/kinds.ts'
 import type { Prefill } from '../log/log-panel.tsx'
 import styles from './forecast.module.css'
 
 interface BookDiffersProps {
   forecast: JarForecast
   contents: JarContents | undefined
-  onOpen: (kind: MoveKind, prefill?: Prefill) => void
+  onOpen: (kind: LoggedKind, prefill?: Prefill) => void
 }
 
 export function BookDiffers({ forecast: { jarId, now }, contents, onOpen }: BookDiffersProps) {

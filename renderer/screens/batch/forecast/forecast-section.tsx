@@ -2,9 +2,9 @@
 import { useWords } from '../../../app/words/use-words.ts'
 import type { BatchSummary } from '../../../../shared/schemas/cellar.ts'
 import type { BatchForecast } from '../../../../shared/schemas/steeping.ts'
-import type { MoveKind } from '../../../../shared/schemas/moves.ts'
 import { ReadState } from '../../../parts/failure/read-state.tsx'
 import { Section } from '../../../parts/page/page.tsx'
+import type { LoggedKind } from '../log/kinds.ts'
 import type { Prefill } from '../log/log-panel.tsx'
 import { useForecast } from '../use-steeping.ts'
 import { FitNote } from './fit-note.tsx'
@@ -13,7 +13,7 @@ import styles from './forecast.module.css'
 
 export interface ForecastProps {
   summary: BatchSummary
-  onOpen: (kind: MoveKind, prefill?: Prefill) => void
+  onOpen: (kind: LoggedKind, prefill?: Prefill) => void
 }
 
 export function ForecastSection(props: ForecastProps) {

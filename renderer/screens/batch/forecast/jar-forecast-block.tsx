@@ -2,11 +2,11 @@
 import type { ReactNode } from 'react'
 import { useWords } from '../../../app/words/use-words.ts'
 import type { JarContents } from '../../../../shared/schemas/cellar.ts'
-import type { MoveKind } from '../../../../shared/schemas/moves.ts'
 import type { Banded, JarForecast } from '../../../../shared/schemas/steeping.ts'
 import { useJars } from '../../../parts/names/use-names.ts'
 import { Strength, Sugar } from '../../../parts/quantity/composition.tsx'
 import { useQuantities } from '../../../parts/quantity/use-quantities.ts'
+import type { LoggedKind } from '../log/kinds.ts'
 import type { Prefill } from '../log/log-panel.tsx'
 import { useShares } from '../use-shares.ts'
 import { BookDiffers } from './book-differs.tsx'
@@ -18,7 +18,7 @@ interface JarForecastBlockProps {
   forecast: JarForecast
   /** As the book has it. */
   contents: JarContents | undefined
-  onOpen: (kind: MoveKind, prefill?: Prefill) => void
+  onOpen: (kind: LoggedKind, prefill?: Prefill) => void
 }
 
 /** How near to rest counts as there; the engine's own measure. */

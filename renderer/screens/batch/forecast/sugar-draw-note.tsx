@@ -1,15 +1,15 @@
 /** What covering the spent fruit with sugar would bring, and the form that does it. */
 import { useWords } from '../../../app/words/use-words.ts'
-import type { MoveKind } from '../../../../shared/schemas/moves.ts'
 import type { JarForecast } from '../../../../shared/schemas/steeping.ts'
 import { Button } from '../../../parts/button/button.tsx'
 import { useQuantities } from '../../../parts/quantity/use-quantities.ts'
+import type { LoggedKind } from '../log/kinds.ts'
 import type { Prefill } from '../log/log-panel.tsx'
 import styles from './forecast.module.css'
 
 interface SugarDrawNoteProps {
   forecast: JarForecast
-  onOpen: (kind: MoveKind, prefill?: Prefill) => void
+  onOpen: (kind: LoggedKind, prefill?: Prefill) => void
 }
 
 /** Sugar is weighed on a kitchen scale. */

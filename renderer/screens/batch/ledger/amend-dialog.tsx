@@ -13,7 +13,7 @@ import { DraftForm } from '../log/forms/draft-form.tsx'
 import { PreviewPane } from '../log/preview-pane.tsx'
 import form from '../log/record-form.module.css'
 import { useDraft } from '../log/use-draft.ts'
-import { useAmendPreview } from '../log/use-preview.ts'
+import { useAmendPreview } from '../../../parts/moves/use-preview.ts'
 
 interface AmendDialogProps {
   recorded: RecordedMove

@@ -6,7 +6,7 @@ import { DialogActions, SheetDialog } from '../../../parts/dialog/sheet-dialog.t
 import { ReadState } from '../../../parts/failure/read-state.tsx'
 import { Table } from '../../../parts/table/table.tsx'
 import { useTimes } from '../../../parts/time/use-times.ts'
-import { useMoveWords } from '../use-move-words.ts'
+import { useMoveWords } from '../../../parts/moves/use-move-words.ts'
 
 export function HistoryDialog({ moveId, onClose }: { moveId: string; onClose: () => void }) {
   const t = useWords()

@@ -8,8 +8,8 @@ import { Button } from '../../../parts/button/button.tsx'
 import { DialogActions, SheetDialog } from '../../../parts/dialog/sheet-dialog.tsx'
 import { FailureNote } from '../../../parts/failure/failure-note.tsx'
 import { ReadState } from '../../../parts/failure/read-state.tsx'
-import { Breaks } from '../log/preview-pane.tsx'
-import { useMoveWords } from '../use-move-words.ts'
+import { Breaks } from '../../../parts/moves/breaks.tsx'
+import { useMoveWords } from '../../../parts/moves/use-move-words.ts'
 
 interface StrikeDialogProps {
   recorded: RecordedMove

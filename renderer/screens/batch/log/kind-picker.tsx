@@ -1,16 +1,15 @@
 /** All kinds of moves, likely ones first: chosen by a press, by arrows, or by their letter. */
 import { useRef, useState, type KeyboardEvent, type Ref } from 'react'
 import { useWords } from '../../../app/words/use-words.ts'
-import type { MoveKind } from '../../../../shared/schemas/moves.ts'
 import { Button } from '../../../parts/button/button.tsx'
 import { classes } from '../../../parts/classes.ts'
-import type { KindGroups } from './kinds.ts'
+import type { KindGroups, LoggedKind } from './kinds.ts'
 import styles from './kind-picker.module.css'
 
 interface KindPickerProps {
   groups: KindGroups
-  chosen: MoveKind | undefined
-  onChoose: (kind: MoveKind) => void
+  chosen: LoggedKind | undefined
+  onChoose: (kind: LoggedKind) => void
   /** Put on the first kind, which `l` goes to. */
   firstRef: Ref<HTMLButtonElement>
 }
@@ -19,7 +18,7 @@ export function KindPicker({ groups, chosen, onChoose, firstRef }: KindPickerPro
   const t = useWords()
   const [showsAll, setShowsAll] = useState(false)
   const toolbar = useRef<HTMLDivElement>(null)
-  const letters = new Map<string, MoveKind>(
+  const letters = new Map<string, LoggedKind>(
     [...groups.likely, ...groups.work, ...groups.book].map((kind) => [
       t(`batch.log.letter.${kind}`),
       kind,
@@ -43,7 +42,7 @@ export function KindPicker({ groups, chosen, onChoose, firstRef }: KindPickerPro
     onChoose(kind)
   }
 
-  const group = (name: 'likely' | 'work' | 'book', kinds: readonly MoveKind[]) => (
+  const group = (name: 'likely' | 'work' | 'book', kinds: readonly LoggedKind[]) => (
     <fieldset className={styles.group} aria-label={t(`batch.log.${name}`)}>
       {name !== 'likely' && <span className={styles.groupName}>{t(`batch.log.${name}`)}</span>}
       <div className={styles.kinds}>

@@ -2,6 +2,20 @@
 import type { BatchSummary, NextStep } from '../../../../shared/schemas/cellar.ts'
 import type { MoveKind } from '../../../../shared/schemas/moves.ts'
 
+/** Done on the shelf, where the bottle stands; the log of a batch only mends them. */
+const shelfKinds = [
+  'breakBottle',
+  'shelve',
+  'openBottle',
+  'pourGlass',
+  'topUp',
+] as const satisfies readonly MoveKind[]
+export type ShelfKind = (typeof shelfKinds)[number]
+export type LoggedKind = Exclude<MoveKind, ShelfKind>
+
+export const isLogged = (kind: MoveKind): kind is LoggedKind =>
+  !shelfKinds.some((one) => one === kind)
+
 /** The move by which each next step is done. */
 export const kindOfAction = {
   charge: 'charge',
@@ -12,9 +26,9 @@ export const kindOfAction = {
   marry: 'marry',
   filter: 'filter',
   bottle: 'bottle',
-  taste: 'drawBottle',
+  taste: 'taste',
   none: undefined,
-} as const satisfies Record<NextStep['action'], MoveKind | undefined>
+} as const satisfies Record<NextStep['action'], LoggedKind | undefined>
 
 /** What belongs to each stage, likeliest first. */
 const usual = {
@@ -25,10 +39,10 @@ const usual = {
   sugarDraw: ['drawOff', 'stir', 'press', 'sugar'],
   pressed: ['marry', 'discard', 'filter', 'read'],
   married: ['filter', 'read', 'pourWater', 'sugar', 'bottle'],
-  filtered: ['bottle', 'read', 'filter', 'pourWater', 'sugar'],
-  resting: ['drawBottle', 'give', 'remark'],
+  filtered: ['bottle', 'read', 'filter', 'taste', 'pourWater', 'sugar'],
+  resting: ['taste', 'drawBottle', 'give', 'remark'],
   finished: ['remark'],
-} as const satisfies Record<BatchSummary['stage'], readonly MoveKind[]>
+} as const satisfies Record<BatchSummary['stage'], readonly LoggedKind[]>
 
 /** Work in the jars, in the order of the trade. */
 const work = [
@@ -48,39 +62,40 @@ const work = [
   'filter',
   'bottle',
   'unbottle',
-] as const satisfies readonly MoveKind[]
+] as const satisfies readonly LoggedKind[]
 
 /** What keeps the book rather than the jars. */
 const book = [
   'buy',
+  'taste',
   'drawBottle',
   'give',
   'discard',
   'correct',
   'remark',
-] as const satisfies readonly MoveKind[]
+] as const satisfies readonly LoggedKind[]
 
 export interface KindGroups {
   /** Shown first, the next step at the head. */
-  readonly likely: readonly MoveKind[]
-  readonly work: readonly MoveKind[]
-  readonly book: readonly MoveKind[]
+  readonly likely: readonly LoggedKind[]
+  readonly work: readonly LoggedKind[]
+  readonly book: readonly LoggedKind[]
 }
 
 export function kindGroups(
   summary: Pick<BatchSummary, 'stage' | 'next' | 'jars' | 'bottleLots'>,
 ): KindGroups {
   const next = kindOfAction[summary.next.action]
-  const likely = [...new Set<MoveKind>([...(next ? [next] : []), ...usual[summary.stage]])].filter(
-    (kind) => isPossible(kind, summary),
-  )
-  const rest = (kinds: readonly MoveKind[]) => kinds.filter((kind) => !likely.includes(kind))
+  const likely = [
+    ...new Set<LoggedKind>([...(next ? [next] : []), ...usual[summary.stage]]),
+  ].filter((kind) => isPossible(kind, summary))
+  const rest = (kinds: readonly LoggedKind[]) => kinds.filter((kind) => !likely.includes(kind))
   return { likely, work: rest(work), book: rest(book) }
 }
 
 /** Whether what stands in the jars now has what the move needs. */
 function isPossible(
-  kind: MoveKind,
+  kind: LoggedKind,
   { jars, bottleLots }: Pick<BatchSummary, 'jars' | 'bottleLots'>,
 ): boolean {
   const hasFruit = jars.some((jar) => jar.fruits.length > 0)
@@ -96,6 +111,8 @@ function isPossible(
     case 'read':
     case 'addAcid':
       return withLiquid > 0
+    case 'taste':
+      return withLiquid > 0 || bottleLots.some(({ count }) => count > 0)
     case 'marry':
       return withLiquid > 1
     case 'stir':

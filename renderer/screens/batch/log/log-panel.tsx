@@ -1,12 +1,12 @@
 /** Logging a move: the kinds, the form of the chosen one, and what was recorded last with its undo. */
 import { useWords } from '../../../app/words/use-words.ts'
 import type { BatchSummary } from '../../../../shared/schemas/cellar.ts'
-import type { Move, MoveKind } from '../../../../shared/schemas/moves.ts'
+import type { Move } from '../../../../shared/schemas/moves.ts'
 import { Button } from '../../../parts/button/button.tsx'
 import type { Draft } from './drafts/draft.ts'
 import type { LogContext } from './drafts/log-context.ts'
 import { KindPicker } from './kind-picker.tsx'
-import { kindGroups } from './kinds.ts'
+import { kindGroups, type LoggedKind } from './kinds.ts'
 import { RecordForm } from './record-form.tsx'
 import { useLogContext, useMayBegin } from './use-log-context.ts'
 import styles from './log-panel.module.css'
@@ -14,7 +14,7 @@ import styles from './log-panel.module.css'
 export interface LogPanelProps {
   summary: BatchSummary
   open: OpenForm | undefined
-  onOpen: (kind: MoveKind | undefined) => void
+  onOpen: (kind: LoggedKind | undefined) => void
   onRecorded: (moves: readonly Move[]) => void
   /** What was recorded or taken back last; read out when it changes. */
   told: string | undefined
@@ -24,7 +24,7 @@ export interface LogPanelProps {
 }
 
 export interface OpenForm {
-  readonly kind: MoveKind
+  readonly kind: LoggedKind
   /** Counts the forms opened, so that the same kind opens afresh. */
   readonly serial: number
   /** What is known already, filled in before the maker sees the form. */

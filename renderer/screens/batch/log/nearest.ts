@@ -61,7 +61,12 @@ function withAmount(draft: Draft, place: string, value: number): Draft | undefin
     case 'unbottle':
     case 'drawBottle':
     case 'give':
+    case 'breakBottle':
+    case 'shelve':
       return { ...draft, count: value }
+    case 'pourGlass':
+    case 'topUp':
+      return { ...draft, volumeMl: value }
     case 'discard':
     case 'correct':
       return draft.subject === 'bottles' ? { ...draft, count: value } : { ...draft, amount: value }

@@ -15,11 +15,11 @@ import { Vessel, vesselScale } from '../../../parts/vessel/vessel.tsx'
 import { LiquidLine } from '../composition/liquid-line.tsx'
 import { Meaning } from '../composition/meaning.tsx'
 import { restsAt } from '../composition/rests-at.ts'
-import { useMoveWords } from '../use-move-words.ts'
+import { Breaks } from '../../../parts/moves/breaks.tsx'
 import type { Draft } from './drafts/draft.ts'
 import { remedyOf, type Remedy } from './nearest.ts'
 import { firstRefused } from './refused-moves.ts'
-import type { Previewed } from './use-preview.ts'
+import type { Previewed } from '../../../parts/moves/use-preview.ts'
 import styles from './preview-pane.module.css'
 
 interface PreviewPaneProps {
@@ -193,29 +193,5 @@ function Contents({ contents }: { contents: JarContents }) {
         </span>
       )}
     </>
-  )
-}
-
-/** Later moves that could then not be; nothing is written while there are any. */
-export function Breaks({ breaks }: Pick<NonNullable<Previewed['preview']>, 'breaks'>) {
-  const t = useWords()
-  const moveWords = useMoveWords()
-  const refusalWords = useRefusalWords()
-  const times = useTimes()
-  if (breaks.length === 0) return null
-  return (
-    <div className={styles.refused}>
-      <p className={styles.refusedTitle}>{t('batch.ledger.breaks', { count: breaks.length })}</p>
-      <ul className={styles.breaks}>
-        {breaks.map(({ recorded, refusal }) => (
-          <li key={recorded.id}>
-            <span className={styles.quiet}>{times.moment(recorded.move.at)}</span>{' '}
-            <strong>{moveWords(recorded.move)}</strong>
-            <br />
-            {refusalWords(refusal)}
-          </li>
-        ))}
-      </ul>
-    </div>
   )
 }

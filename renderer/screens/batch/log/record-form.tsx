@@ -1,7 +1,7 @@
 /** One kind of move being logged: its form, and beside it the jars as they will be. */
 import { useEffect, useRef, useState } from 'react'
 import { useWords } from '../../../app/words/use-words.ts'
-import type { Move, MoveKind } from '../../../../shared/schemas/moves.ts'
+import type { Move } from '../../../../shared/schemas/moves.ts'
 import { newId } from '../../../app/new-id.ts'
 import { useWrite } from '../../../app/queries.ts'
 import { Button } from '../../../parts/button/button.tsx'
@@ -9,13 +9,14 @@ import { FailureNote } from '../../../parts/failure/failure-note.tsx'
 import { startDraft, type Draft } from './drafts/draft.ts'
 import type { LogContext } from './drafts/log-context.ts'
 import { DraftForm } from './forms/draft-form.tsx'
+import type { LoggedKind } from './kinds.ts'
 import { PreviewPane } from './preview-pane.tsx'
 import { useDraft } from './use-draft.ts'
-import { useRecordPreview } from './use-preview.ts'
+import { useRecordPreview } from '../../../parts/moves/use-preview.ts'
 import styles from './record-form.module.css'
 
 interface RecordFormProps {
-  kind: MoveKind
+  kind: LoggedKind
   prefill?: ((draft: Draft, context: LogContext) => Draft) | undefined
   context: LogContext
   colour: string

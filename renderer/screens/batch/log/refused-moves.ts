@@ -1,7 +1,7 @@
 /** Refusals of a preview put beside the moves they are about. */
 import type { Move } from '../../../../shared/schemas/moves.ts'
 import type { RefusedMove } from './nearest.ts'
-import type { Preview } from './use-preview.ts'
+import type { Preview } from '../../../parts/moves/use-preview.ts'
 
 /** How many moves before this one take from the place that refuses. */
 function takenBefore(moves: readonly Move[], index: number, place: string): number {

@@ -5,11 +5,11 @@ import { en } from '../../../../renderer/app/words/en.ts'
 import { contents, next, summary } from '../../cellar-fixture.ts'
 
 describe('kindGroups', () => {
-  it.each(Stage.options)('lists all twenty-one kinds once at the stage %s', (stage) => {
+  it.each(Stage.options)('lists all twenty-three kinds once at the stage %s', (stage) => {
     const { likely, work, book } = kindGroups(summary({ stage }))
     const all = [...likely, ...work, ...book]
-    expect(all).toHaveLength(21)
-    expect(new Set(all).size).toBe(21)
+    expect(all).toHaveLength(23)
+    expect(new Set(all).size).toBe(23)
   })
 
   it.each(NextStep.shape.action.options)(
@@ -39,7 +39,7 @@ describe('kindGroups', () => {
 describe('the letters of the kinds', () => {
   it('are all different, and each stands in its kind’s name', () => {
     const letters = Object.entries(en.batch.log.letter)
-    expect(new Set(letters.map(([, letter]) => letter)).size).toBe(21)
+    expect(new Set(letters.map(([, letter]) => letter)).size).toBe(23)
     for (const [kind, letter] of letters)
       expect(en.codes.move[kind as keyof typeof en.codes.move].toLowerCase()).toContain(letter)
   })

@@ -17,12 +17,16 @@ export interface BottlingDraft extends DraftHead {
   readonly bottleSizeMl: number | undefined
   readonly count: number | undefined
   readonly name: string
+  /** Where they are laid down; undefined is no place yet. */
+  readonly shelfId: string | undefined
 }
 
 export interface BottlesOutDraft extends DraftHead {
   readonly kind: 'drawBottle' | 'give'
   readonly bottleLotId: string | undefined
   readonly count: number | undefined
+  /** Where they stood, as it was recorded; undefined is wherever. */
+  readonly shelfId: string | undefined
 }
 
 const usualBottleMl = 500
@@ -39,6 +43,7 @@ export function startBottling(context: LogContext): BottlingDraft {
     bottleSizeMl: usualBottleMl,
     count: from && fullBottles(freeMl(from), usualBottleMl),
     name: '',
+    shelfId: undefined,
   }
 }
 
@@ -55,7 +60,7 @@ export function bottlingMoves(draft: BottlingDraft, batchId: string): Outcome<Mo
     return missing({ at, fromJarId, bottleSizeMl, count })
   const name = draft.name.trim()
   const named = name === '' ? {} : { name }
-  const lot = { bottleLotId, bottleSizeMl, count, ...named }
+  const lot = { bottleLotId, bottleSizeMl, count, ...named, ...onShelf(draft) }
   return complete([{ ...headOf(at, note), kind: 'bottle', batchId, fromJarId, ...lot }])
 }
 
@@ -67,7 +72,11 @@ export const bottlingOfMove = (move: MoveOf<'bottle'>): BottlingDraft => ({
   bottleSizeMl: move.bottleSizeMl,
   count: move.count,
   name: move.name ?? '',
+  shelfId: move.shelfId,
 })
+
+const onShelf = ({ shelfId }: { shelfId: string | undefined }) =>
+  shelfId === undefined ? {} : { shelfId }
 
 export const startBottlesOut = (
   kind: BottlesOutDraft['kind'],
@@ -78,18 +87,14 @@ export const startBottlesOut = (
   note: '',
   bottleLotId: bottleLots.find(({ count }) => count > 0)?.id,
   count: 1,
+  shelfId: undefined,
 })
 
-export function bottlesOutMoves({
-  kind,
-  at,
-  note,
-  bottleLotId,
-  count,
-}: BottlesOutDraft): Outcome<Move> {
+export function bottlesOutMoves(draft: BottlesOutDraft): Outcome<Move> {
+  const { kind, at, note, bottleLotId, count } = draft
   if (at === undefined || bottleLotId === undefined || count === undefined)
     return missing({ at, bottleLotId, count })
-  return complete([{ ...headOf(at, note), kind, bottleLotId, count }])
+  return complete([{ ...headOf(at, note), kind, bottleLotId, count, ...onShelf(draft) }])
 }
 
 export const bottlesOutOfMove = (move: MoveOf<'drawBottle' | 'give'>): BottlesOutDraft => ({
@@ -97,4 +102,5 @@ export const bottlesOutOfMove = (move: MoveOf<'drawBottle' | 'give'>): BottlesOu
   ...headOfMove(move),
   bottleLotId: move.bottleLotId,
   count: move.count,
+  shelfId: move.shelfId,
 })

@@ -1,6 +1,7 @@
 /** Every kind of move as a draft: begun from what stands in the cellar, or from a recorded move. */
 import type { PantryLot } from '../../../../../shared/schemas/cellar.ts'
-import type { Move, MoveKind } from '../../../../../shared/schemas/moves.ts'
+import type { Move } from '../../../../../shared/schemas/moves.ts'
+import type { LoggedKind } from '../kinds.ts'
 import {
   addingMoves,
   addingOfMove,
@@ -49,6 +50,8 @@ import {
 } from './pouring-off.ts'
 import { buyingMoves, buyingOfMove, startBuying, type BuyDraft } from './purchase.ts'
 import { readingMoves, readingOfMove, startReading, type ReadingDraft } from './reading.ts'
+import { shelfMoves, shelfOfMove, type ShelfDraft } from './shelf-moves.ts'
+import { startTaste, tasteMoves, tasteOfMove, type TasteDraft } from './tasting.ts'
 import {
   remarkMoves,
   remarkOfMove,
@@ -81,10 +84,12 @@ export type Draft =
   | UnbottlingDraft
   | DiscardDraft
   | CorrectDraft
+  | TasteDraft
+  | ShelfDraft
   | BuyDraft
 
 /** A fresh draft, filled in as the cellar suggests. */
-export function startDraft(kind: MoveKind, context: LogContext): Draft {
+export function startDraft(kind: LoggedKind, context: LogContext): Draft {
   switch (kind) {
     case 'charge':
     case 'sugar':
@@ -121,6 +126,8 @@ export function startDraft(kind: MoveKind, context: LogContext): Draft {
       return startDiscard(context)
     case 'correct':
       return startCorrect(context)
+    case 'taste':
+      return startTaste(context)
     case 'buy':
       return startBuying(context)
   }
@@ -167,6 +174,14 @@ export function movesOfDraft(
       return discardMoves(draft, pantry)
     case 'correct':
       return correctMoves(draft, pantry)
+    case 'taste':
+      return tasteMoves(draft, batchId)
+    case 'breakBottle':
+    case 'shelve':
+    case 'openBottle':
+    case 'pourGlass':
+    case 'topUp':
+      return shelfMoves(draft)
     case 'buy':
       return buyingMoves(draft)
   }
@@ -210,6 +225,14 @@ export function draftOfMove(move: Move): Draft {
       return discardOfMove(move)
     case 'correct':
       return correctOfMove(move)
+    case 'taste':
+      return tasteOfMove(move)
+    case 'breakBottle':
+    case 'shelve':
+    case 'openBottle':
+    case 'pourGlass':
+    case 'topUp':
+      return shelfOfMove(move)
     case 'buy':
       return buyingOfMove(move)
   }

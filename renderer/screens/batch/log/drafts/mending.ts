@@ -14,14 +14,17 @@ import {
 import { freeMl, hasFruit, ownJars, type LogContext } from './log-context.ts'
 
 /** What a mending move is about. */
-export type Subject = 'jar' | 'lot' | 'bottles'
+export type Subject = 'jar' | 'lot' | 'bottles' | 'opened'
 
 interface MendingDraft extends DraftHead {
   readonly subject: Subject
   readonly jarId: string | undefined
   readonly lotId: string | undefined
   readonly bottleLotId: string | undefined
-  /** Of a lot: millilitres of spirit, grams of everything else. */
+  readonly openedId: string | undefined
+  /** Of bottles counted or thrown away: where they stand; undefined is wherever. */
+  readonly shelfId: string | null | undefined
+  /** Of a lot or an opened bottle: millilitres of a liquid, grams of everything else. */
   readonly amount: number | undefined
   readonly count: number | undefined
 }
@@ -49,6 +52,8 @@ function startMending(context: LogContext): MendingDraft {
     jarId: (spent ?? own[0])?.jar.id,
     lotId: undefined,
     bottleLotId: bottles?.id,
+    openedId: undefined,
+    shelfId: undefined,
     amount: undefined,
     count: undefined,
   }
@@ -75,7 +80,7 @@ function measured(lotId: string, amount: number | undefined, pantry: readonly Pa
 }
 
 export function discardMoves(draft: DiscardDraft, pantry: readonly PantryLot[]): Outcome<Move> {
-  const { at, note, subject, jarId, lotId, bottleLotId, count, part, amount } = draft
+  const { at, note, subject, jarId, lotId, bottleLotId, openedId, count, part, amount } = draft
   if (at === undefined) return missing({ at })
   const thrown = (from: MoveOf<'discard'>['from']) =>
     complete<Move>([{ ...headOf(at, note), kind: 'discard', from }])
@@ -89,12 +94,14 @@ export function discardMoves(draft: DiscardDraft, pantry: readonly PantryLot[]):
     case 'bottles':
       return bottleLotId === undefined || count === undefined
         ? missing({ bottleLotId, count })
-        : thrown({ bottleLotId, count })
+        : thrown({ bottleLotId, count, ...(draft.shelfId && { shelfId: draft.shelfId }) })
+    case 'opened':
+      return openedId === undefined ? missing({ openedId }) : thrown({ openedId })
   }
 }
 
 export function correctMoves(draft: CorrectDraft, pantry: readonly PantryLot[]): Outcome<Move> {
-  const { at, note, subject, jarId, lotId, bottleLotId, count, amount } = draft
+  const { at, note, subject, jarId, lotId, bottleLotId, openedId, count, amount } = draft
   if (at === undefined) return missing({ at })
   const corrected = (found: MoveOf<'correct'>['found']) =>
     complete<Move>([{ ...headOf(at, note), kind: 'correct', found }])
@@ -113,14 +120,22 @@ export function correctMoves(draft: CorrectDraft, pantry: readonly PantryLot[]):
     case 'bottles':
       return bottleLotId === undefined || count === undefined
         ? missing({ bottleLotId, count })
-        : corrected({ bottleLotId, count })
+        : corrected({ bottleLotId, count, ...whereCounted(draft) })
+    case 'opened':
+      return openedId === undefined || amount === undefined
+        ? missing({ openedId, amount })
+        : corrected({ openedId, volumeMl: amount })
   }
 }
+
+const whereCounted = ({ shelfId }: CorrectDraft) => (shelfId === undefined ? {} : { shelfId })
 
 const noSubject = {
   jarId: undefined,
   lotId: undefined,
   bottleLotId: undefined,
+  openedId: undefined,
+  shelfId: undefined,
   amount: undefined,
   count: undefined,
 }
@@ -131,7 +146,9 @@ export function discardOfMove(move: MoveOf<'discard'>): DiscardDraft {
   if ('jarId' in from) return { ...shared, subject: 'jar', jarId: from.jarId, part: from.part }
   if ('lotId' in from)
     return { ...shared, subject: 'lot', lotId: from.lotId, amount: from.volumeMl ?? from.massG }
-  return { ...shared, subject: 'bottles', bottleLotId: from.bottleLotId, count: from.count }
+  if ('openedId' in from) return { ...shared, subject: 'opened', openedId: from.openedId }
+  const { bottleLotId, count, shelfId } = from
+  return { ...shared, subject: 'bottles', bottleLotId, count, shelfId }
 }
 
 export function correctOfMove(move: MoveOf<'correct'>): CorrectDraft {
@@ -150,5 +167,8 @@ export function correctOfMove(move: MoveOf<'correct'>): CorrectDraft {
   }
   if ('lotId' in found)
     return { ...shared, subject: 'lot', lotId: found.lotId, amount: found.volumeMl ?? found.massG }
-  return { ...shared, subject: 'bottles', bottleLotId: found.bottleLotId, count: found.count }
+  if ('openedId' in found)
+    return { ...shared, subject: 'opened', openedId: found.openedId, amount: found.volumeMl }
+  const { bottleLotId, count, shelfId } = found
+  return { ...shared, subject: 'bottles', bottleLotId, count, shelfId }
 }

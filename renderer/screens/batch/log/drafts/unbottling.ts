@@ -14,6 +14,8 @@ export interface UnbottlingDraft extends DraftHead {
   readonly kind: 'unbottle'
   readonly bottleLotId: string | undefined
   readonly count: number | undefined
+  /** Where they stood, as it was recorded; undefined is wherever. */
+  readonly shelfId: string | undefined
   readonly toJarId: string | undefined
 }
 
@@ -26,15 +28,17 @@ export function startUnbottling(context: LogContext): UnbottlingDraft {
     note: '',
     bottleLotId: lot?.id,
     count: 1,
+    shelfId: undefined,
     toJarId: fittingJar(context, volumeMl)?.jar.id,
   }
 }
 
 export function unbottlingMoves(draft: UnbottlingDraft, batchId: string): Outcome<Move> {
-  const { at, note, bottleLotId, count, toJarId } = draft
+  const { at, note, bottleLotId, count, toJarId, shelfId } = draft
   if (at === undefined || bottleLotId === undefined || count === undefined || !toJarId)
     return missing({ at, bottleLotId, count, toJarId })
-  return complete([{ ...headOf(at, note), kind: 'unbottle', batchId, bottleLotId, count, toJarId }])
+  const bottles = { bottleLotId, count, toJarId, ...(shelfId !== undefined && { shelfId }) }
+  return complete([{ ...headOf(at, note), kind: 'unbottle', batchId, ...bottles }])
 }
 
 export const unbottlingOfMove = (move: MoveOf<'unbottle'>): UnbottlingDraft => ({
@@ -42,5 +46,6 @@ export const unbottlingOfMove = (move: MoveOf<'unbottle'>): UnbottlingDraft => (
   ...headOfMove(move),
   bottleLotId: move.bottleLotId,
   count: move.count,
+  shelfId: move.shelfId,
   toJarId: move.toJarId,
 })

@@ -7,6 +7,7 @@ import { freeMl, hasLiquid, ownJars } from '../drafts/log-context.ts'
 import { JarPicker } from '../jar-picker.tsx'
 import { BottleLotField } from './bottle-lot-field.tsx'
 import { useProblemWords, type DraftFormProps } from './form-basics.ts'
+import { ShelfField } from './shelf-field.tsx'
 import { WhenAndNote } from './when-and-note.tsx'
 
 export function BottlingForm({
@@ -65,6 +66,7 @@ export function BottlingForm({
         onChange={(name) => change({ name })}
         description={t('batch.form.bottleNameHint')}
       />
+      <ShelfField value={draft.shelfId} onChange={(shelfId) => change({ shelfId })} />
       <WhenAndNote draft={draft} onChange={onChange} problems={problems} />
     </>
   )
@@ -84,7 +86,7 @@ export function BottlesOutForm({
       <BottleLotField
         lots={context.bottleLots}
         value={draft.bottleLotId}
-        onChange={(bottleLotId) => onChange({ ...draft, bottleLotId })}
+        onChange={(bottleLotId) => onChange({ ...draft, bottleLotId, shelfId: undefined })}
         problem={problemWords('bottleLotId', 'chooseLot')}
       />
       <QuantityField

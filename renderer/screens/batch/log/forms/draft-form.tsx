@@ -11,6 +11,8 @@ import { MarryingForm } from './marrying-form.tsx'
 import { CorrectForm, DiscardForm } from './mending-forms.tsx'
 import { PouringOffForm } from './pouring-off-form.tsx'
 import { ReadingForm } from './reading-form.tsx'
+import { ShelfMoveForm } from './shelf-move-form.tsx'
+import { TasteForm } from './taste-form.tsx'
 import { UnbottlingForm } from './unbottling-form.tsx'
 
 export function DraftForm({ draft, ...rest }: DraftFormProps<Draft>) {
@@ -50,6 +52,14 @@ export function DraftForm({ draft, ...rest }: DraftFormProps<Draft>) {
       return <DiscardForm draft={draft} {...rest} />
     case 'correct':
       return <CorrectForm draft={draft} {...rest} />
+    case 'taste':
+      return <TasteForm draft={draft} {...rest} />
+    case 'breakBottle':
+    case 'shelve':
+    case 'openBottle':
+    case 'pourGlass':
+    case 'topUp':
+      return <ShelfMoveForm draft={draft} {...rest} />
     case 'buy':
       return <BuyForm draft={draft} {...rest} />
   }

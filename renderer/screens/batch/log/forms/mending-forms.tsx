@@ -10,7 +10,9 @@ import { useProblemWords, type DraftFormProps } from './form-basics.ts'
 import { LotField } from './lot-field.tsx'
 import { WhenAndNote } from './when-and-note.tsx'
 
-const subjects: readonly Subject[] = ['jar', 'lot', 'bottles']
+/** Opened bottles are mended on their own page: here only where such a move is changed. */
+const subjectsFor = (chosen: Subject): readonly Subject[] =>
+  chosen === 'opened' ? ['opened'] : ['jar', 'lot', 'bottles']
 
 /** What the move is about: a vessel of the batch, something in the pantry, or its bottles. */
 function SubjectFields<Draft extends DiscardDraft | CorrectDraft>(props: DraftFormProps<Draft>) {
@@ -25,7 +27,10 @@ function SubjectFields<Draft extends DiscardDraft | CorrectDraft>(props: DraftFo
         label={t('batch.form.subject')}
         value={draft.subject}
         onChange={(subject) => onChange({ ...draft, subject })}
-        choices={subjects.map((value) => ({ value, label: t(`batch.form.subjects.${value}`) }))}
+        choices={subjectsFor(draft.subject).map((value) => ({
+          value,
+          label: t(`batch.form.subjects.${value}`),
+        }))}
       />
       {draft.subject === 'jar' && (
         <JarPicker
@@ -140,6 +145,17 @@ export function CorrectForm(props: DraftFormProps<CorrectDraft>) {
         <QuantityField
           label={t('batch.form.foundAmount')}
           dimension={isSpirit(draft.lotId, context) ? 'volume' : 'mass'}
+          range={{ min: 0, max: 10_000_000 }}
+          value={draft.amount}
+          onChange={(amount) => change({ amount })}
+          isRequired
+          showsProblem={problems.length > 0}
+        />
+      )}
+      {draft.subject === 'opened' && (
+        <QuantityField
+          label={t('batch.form.foundAmount')}
+          dimension="volume"
           range={{ min: 0, max: 10_000_000 }}
           value={draft.amount}
           onChange={(amount) => change({ amount })}

@@ -1,8 +1,8 @@
 /** What moves would do, asked a moment after the last keystroke and shown until the next answer. */
 import { useEffect, useState } from 'react'
-import type { Answer } from '../../../../shared/channels.ts'
-import type { Move } from '../../../../shared/schemas/moves.ts'
-import { useRead } from '../../../app/queries.ts'
+import type { Answer } from '../../../shared/channels.ts'
+import type { Move } from '../../../shared/schemas/moves.ts'
+import { useRead } from '../../app/queries.ts'
 
 export type Preview = Answer<'moves.preview'>
 

@@ -4,9 +4,9 @@ import type { Move, MoveOf } from '../../../shared/schemas/moves.ts'
 import type { Reading } from '../../../shared/schemas/readings.ts'
 import { useRead } from '../../app/queries.ts'
 import { useSettings } from '../../app/settings.tsx'
-import { useGoodsName, useJars } from '../../parts/names/use-names.ts'
-import type { Dimension } from '../../parts/quantity/units.ts'
-import { useQuantities } from '../../parts/quantity/use-quantities.ts'
+import { useGoodsName, useJars, useShelfName } from '../names/use-names.ts'
+import type { Dimension } from '../quantity/units.ts'
+import { useQuantities } from '../quantity/use-quantities.ts'
 
 /** `alongside` are moves recorded together with it: what was bought there is known by them. */
 export type MoveWords = (move: Move, alongside?: readonly Move[]) => string
@@ -19,6 +19,8 @@ export function useMoveWords(): MoveWords {
   const goodsName = useGoodsName()
   const pantry = useRead('pantry.list', {}).data
   const bottleLots = useRead('bottles.list', {}).data
+
+  const shelfName = useShelfName()
 
   const jar = (id: string) => jars.get(id)?.jar.name ?? t('parts.place.theJar')
   const goods = (lotId: string, alongside: readonly Move[]) => {
@@ -86,6 +88,7 @@ export function useMoveWords(): MoveWords {
   }
 
   function discard({ from }: MoveOf<'discard'>): string {
+    if ('openedId' in from) return t('shelf.done.discardOpened')
     if ('jarId' in from) return t(`batch.done.discardJar.${from.part}`, { jar: jar(from.jarId) })
     if ('bottleLotId' in from)
       return t('batch.done.discardBottles', { count: from.count, name: bottles(from.bottleLotId) })
@@ -96,11 +99,9 @@ export function useMoveWords(): MoveWords {
   }
 
   function correct({ found }: MoveOf<'correct'>): string {
-    if ('bottleLotId' in found)
-      return t('batch.done.correctBottles', {
-        count: found.count,
-        name: bottles(found.bottleLotId),
-      })
+    if ('openedId' in found)
+      return t('shelf.done.correctOpened', { amount: text(found.volumeMl, 'volume') })
+    if ('bottleLotId' in found) return correctBottles(found)
     if ('lotId' in found) {
       const amount = [...optional(found.massG, 'mass'), ...optional(found.volumeMl, 'volume')]
       return t('batch.done.correctLot', { goods: goods(found.lotId, []), amount: amount.join(' ') })
@@ -113,10 +114,28 @@ export function useMoveWords(): MoveWords {
     return t('batch.done.correctJar', { jar: jar(found.jarId), found: list(parts) })
   }
 
+  function correctBottles(found: {
+    bottleLotId: string
+    count: number
+    shelfId?: string | null | undefined
+  }): string {
+    const what = { count: found.count, name: bottles(found.bottleLotId) }
+    return found.shelfId === undefined
+      ? t('batch.done.correctBottles', what)
+      : t('shelf.done.correctOn', { ...what, place: shelfName(found.shelfId) })
+  }
+
   function read({ jarId, reading }: MoveOf<'read'>): string {
     const instrument = t(`codes.instrument.${reading.instrument}`).toLocaleLowerCase(locale)
     const shown = list(shownBy(reading).map(([value, dimension]) => text(value, dimension)))
     return t('batch.done.read', { jar: jar(jarId), instrument, shown })
+  }
+
+  function taste({ jarId, bottleLotId, verdict }: MoveOf<'taste'>): string {
+    const name = jarId === undefined ? bottles(bottleLotId ?? '') : jar(jarId)
+    return verdict
+      ? t('shelf.done.tasteJudged', { name, verdict: t(`shelf.phase.${verdict}`) })
+      : t('shelf.done.taste', { name })
   }
 
   return (move, alongside = []) => {
@@ -180,6 +199,24 @@ export function useMoveWords(): MoveWords {
       case 'drawBottle':
       case 'give':
         return t(`batch.done.${move.kind}`, { count: move.count, name: bottles(move.bottleLotId) })
+      case 'breakBottle':
+        return t('shelf.done.breakBottle', { count: move.count, name: bottles(move.bottleLotId) })
+      case 'openBottle':
+        return t('shelf.done.openBottle', { name: bottles(move.bottleLotId) })
+      case 'shelve':
+        return t('shelf.done.shelve', {
+          count: move.count,
+          name: bottles(move.bottleLotId),
+          from: shelfName(move.fromShelfId),
+          to: shelfName(move.toShelfId),
+        })
+      case 'pourGlass':
+      case 'topUp':
+        return move.volumeMl === undefined
+          ? t(`shelf.done.${move.kind}All`)
+          : t(`shelf.done.${move.kind}`, { amount: text(move.volumeMl, 'volume') })
+      case 'taste':
+        return taste(move)
       case 'discard':
         return discard(move)
       case 'correct':

@@ -1,0 +1,12 @@
+/** How the columns of the list stand: numbers at the end, and what narrow windows leave out. */
+import type { LotColumn } from './list-of-lots.ts'
+
+export const minorColumns: ReadonlySet<LotColumn> = new Set(['place', 'sugar', 'cost'])
+
+export const endColumns: ReadonlySet<LotColumn> = new Set([
+  'size',
+  'left',
+  'strength',
+  'sugar',
+  'cost',
+])
