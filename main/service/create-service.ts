@@ -17,6 +17,7 @@ import { planHandlers } from './handlers/plans.ts'
 import { recipeHandlers } from './handlers/recipes.ts'
 import { storeHandlers } from './handlers/stores.ts'
 import { scheduleHandlers } from './handlers/schedule.ts'
+import { shelfHandlers } from './handlers/shelf.ts'
 import { todayHandlers } from './handlers/today.ts'
 import { ServiceError } from './service-error.ts'
 import type { Service, ServiceOptions } from './service.ts'
@@ -27,6 +28,7 @@ const handlers: Handlers = {
   ...fruitHandlers,
   ...jarHandlers,
   ...storeHandlers,
+  ...shelfHandlers,
   ...batchHandlers,
   ...moveHandlers,
   ...marryingHandlers,
