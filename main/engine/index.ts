@@ -21,6 +21,7 @@ export type {
   Stay,
   TastedVerdict,
 } from './ageing/ageing-lot.ts'
+export { forecastStock } from './ageing/stock-forecast.ts'
 export type {
   FirstToDrink,
   KindStockFound,
@@ -38,6 +39,7 @@ export {
   halfLifeAt,
   type ColourQuestion,
 } from './ageing/colour.ts'
+export { drinkFirst } from './ageing/drink-first.ts'
 export { bestByOnceOpened } from './ageing/opened-bottle.ts'
 export { usualStorage } from './ageing/storage.ts'
 export { alongLedger } from './ledger/along-ledger.ts'
@@ -97,7 +99,13 @@ export { acidPart, acidPlace, tapPlace, waterPart, type BlendPart } from './marr
 export type { LinearProgram, SolveLinear, Variable } from './marrying/linear-program.ts'
 export { marry, type MarryQuestion } from './marrying/marry.ts'
 export { mend } from './marrying/mend.ts'
+export { compareSeasons, seasonBefore } from './season/compare-seasons.ts'
+export { fruitCalendar } from './season/fruit-calendar.ts'
+export { freshPurchases } from './season/learned-dates.ts'
+export { planSeason, type PlanOptions, type Progress } from './season/plan-season.ts'
+export type { KnownRecipe, SeasonFacts } from './season/season-facts.ts'
 export type { IntegerSolved, SolveInteger } from './season/solve-season.ts'
+export { standingOf } from './season/standing.ts'
 export { densityByWeighing, flaskByWater } from './readings/density-by-weighing.ts'
 export { densityOfHydrometer } from './readings/hydrometer.ts'
 export { interpretReading } from './readings/interpret.ts'
