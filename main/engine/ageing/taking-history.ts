@@ -3,7 +3,7 @@
  * takes nothing from an empty shelf tells nothing of their thirst.
  */
 import type { StockChange } from './stock-question.ts'
-import { monthOf, shareOfMonth } from './months.ts'
+import { monthOf, shareOfMonth, startOfMonthMs } from './months.ts'
 
 export const streams = ['drunk', 'given'] as const
 export type Stream = (typeof streams)[number]
@@ -48,8 +48,10 @@ export function takingHistory(
   const sizesMl: Record<Stream, number[]> = { drunk: [], given: [] }
   let untilMs = nowMs
   let levelMl = volumeMl
+  const firstMs = startOfMonthMs(first)
   for (const { atMs, changeMl, way } of changes.toReversed()) {
     if (levelMl > traceMl) expose(atMs, untilMs)
+    if (atMs < firstMs) break
     untilMs = atMs
     levelMl -= changeMl
     const month = months[monthOf(atMs) - first]

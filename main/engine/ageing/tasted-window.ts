@@ -115,10 +115,15 @@ function lnShares({ ln }: Grid, side: 'before' | 'after'): Float64Array {
   return found
 }
 
+/** Differences of logarithms beyond this are lost in rounding. */
+const nothingBeside = 37
+
 /** ln(e^a + e^b), for any a and b. */
 function lnSum(a: number, b: number): number {
-  const [most, least] = a > b ? [a, b] : [b, a]
-  return least === -Infinity ? most : most + Math.log1p(Math.exp(least - most))
+  const apart = a - b
+  if (apart > nothingBeside) return a
+  if (apart < -nothingBeside) return b
+  return apart > 0 ? a + Math.log1p(Math.exp(-apart)) : b + Math.log1p(Math.exp(apart))
 }
 
 /** The band of what a grid says, each node weighed by what the other grid leaves to it. */
