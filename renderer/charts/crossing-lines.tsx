@@ -20,6 +20,7 @@ import type { SightLine } from '../../shared/schemas/bench.ts'
 import { useSettings } from '../app/settings.tsx'
 import { crossingRows, crossingTicks } from './crossing-rows.ts'
 import styles from './crossing-lines.module.css'
+import { numberFormat } from '../parts/formatters/formatters.ts'
 
 export interface CrossingLinesProps {
   density: SightLine
@@ -42,7 +43,7 @@ export function CrossingLines(props: CrossingLinesProps) {
   const descriptionId = useId()
   const rows = crossingRows(density, refraction)
   const { strength, sugar } = crossingTicks(rows)
-  const plain = new Intl.NumberFormat(locale, { maximumFractionDigits: 1 })
+  const plain = numberFormat(locale, { maximumFractionDigits: 1 })
   const axis = {
     type: 'number',
     stroke: 'var(--rule-strong)',

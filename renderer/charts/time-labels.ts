@@ -1,6 +1,7 @@
 /** Ticks of a time axis with their words: days since the start, or dates of the calendar. */
 import { msPerDay } from '../../shared/spans-of-time.ts'
 import { dateTicks, dayTicks, type TimeDomain } from './time-axis.ts'
+import { dateFormat } from '../parts/formatters/formatters.ts'
 
 export type TimeAxisKind = 'days' | 'dates'
 
@@ -27,8 +28,8 @@ export function timeTicks(
       label: words.day((atMs - domain.fromMs) / msPerDay),
     }))
   const { ticks, precision } = dateTicks(domain, most)
-  const format = new Intl.DateTimeFormat(words.locale, formats[precision])
-  const withYear = new Intl.DateTimeFormat(words.locale, { month: 'short', year: 'numeric' })
+  const format = dateFormat(words.locale, formats[precision])
+  const withYear = dateFormat(words.locale, { month: 'short', year: 'numeric' })
   return ticks.map((atMs) => {
     const isNewYear = precision === 'month' && new Date(atMs).getMonth() === 0
     return { atMs, label: (isNewYear ? withYear : format).format(atMs) }

@@ -5,6 +5,7 @@ import type { ErrorReply } from '../../../shared/schemas/errors.ts'
 import { useSettings } from '../../app/settings.tsx'
 import type { Dimension } from '../quantity/units.ts'
 import { useQuantities } from '../quantity/use-quantities.ts'
+import { numberFormat } from '../formatters/formatters.ts'
 
 type Limited = keyof typeof codes.limited
 
@@ -51,7 +52,7 @@ export function useLimitWords(): (details: ErrorReply['details']) => string {
     if (typeof value !== 'number') return '–'
     const dimension = dimensionOf[unit]
     if (dimension) return quantities.text(value, dimension)
-    const number = new Intl.NumberFormat(locale, { maximumSignificantDigits: 5 }).format(value)
+    const number = numberFormat(locale, { maximumSignificantDigits: 5 }).format(value)
     return unit === 'proof' ? `${number}\u00a0${unit}` : number
   }
   return ({ quantity, value, low, high, unit }) => {

@@ -7,6 +7,7 @@ import { useSettings } from '../../app/settings.tsx'
 import { useGoodsName, useJars, useShelfName } from '../names/use-names.ts'
 import type { Dimension } from '../quantity/units.ts'
 import { useQuantities } from '../quantity/use-quantities.ts'
+import { listFormat } from '../formatters/formatters.ts'
 
 /** `alongside` are moves recorded together with it: what was bought there is known by them. */
 export type MoveWords = (move: Move, alongside?: readonly Move[]) => string
@@ -31,7 +32,7 @@ export function useMoveWords(): MoveWords {
   const bottles = (id: string) =>
     bottleLots?.find((lot) => lot.id === id)?.name ?? t('parts.place.theBottles')
   const list = (parts: readonly string[]) =>
-    new Intl.ListFormat(locale, { type: 'conjunction' }).format(parts)
+    listFormat(locale, { type: 'conjunction' }).format(parts)
   const optional = (value: number | undefined, dimension: Dimension) =>
     value === undefined ? [] : [text(value, dimension)]
 

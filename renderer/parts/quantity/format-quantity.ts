@@ -8,6 +8,7 @@ import {
   type Unit,
   type UnitSystem,
 } from './units.ts'
+import { numberFormat } from '../formatters/formatters.ts'
 
 export interface FormatContext {
   readonly locale: string
@@ -52,7 +53,7 @@ export function editableQuantity(
     dimension === 'money'
       ? currencyUnit(context.currency ?? 'EUR', context.locale)
       : unitById(dimension, context.unit ?? usualUnitId(dimension, context.units))
-  return new Intl.NumberFormat(context.locale, {
+  return numberFormat(context.locale, {
     useGrouping: false,
     maximumSignificantDigits: 8,
   }).format(fromBase(unit, value))
@@ -60,9 +61,7 @@ export function editableQuantity(
 
 function formatMoney(value: number, { locale, currency = 'EUR' }: FormatContext) {
   const unit = currencyUnit(currency, locale)
-  const text = new Intl.NumberFormat(locale, { style: 'currency', currency }).format(
-    fromBase(unit, value),
-  )
+  const text = numberFormat(locale, { style: 'currency', currency }).format(fromBase(unit, value))
   const number = text.replace(unit.symbol, '').trim()
   return { number, unit: unit.symbol, isUnitFirst: text.startsWith(unit.symbol), text }
 }
@@ -128,7 +127,7 @@ function unitById(dimension: Dimension, id: string): Unit {
 function format(number: number, locale: string, { min, max }: Digits): string {
   // Adding zero turns -0 into 0.
   const shown = Math.abs(number) < 0.5 * 10 ** -max ? 0 : number
-  return new Intl.NumberFormat(locale, {
+  return numberFormat(locale, {
     minimumFractionDigits: min,
     maximumFractionDigits: max,
   }).format(shown + 0)

@@ -5,6 +5,7 @@ import { useSettings } from '../../app/settings.tsx'
 import { Field } from '../fields/field.tsx'
 import { numbersIn } from './parse-number.ts'
 import field from './quantity-field.module.css'
+import { numberFormat } from '../formatters/formatters.ts'
 
 export interface NumberFieldProps {
   label: string
@@ -30,7 +31,7 @@ export function NumberField(props: NumberFieldProps) {
   const editable = (given: number | undefined) =>
     given === undefined
       ? ''
-      : new Intl.NumberFormat(locale, {
+      : numberFormat(locale, {
           useGrouping: false,
           maximumSignificantDigits: digits,
         }).format(given)

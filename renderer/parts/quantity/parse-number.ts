@@ -1,4 +1,5 @@
 /** Reads a number as people write it: "1,5", "1 500", "½", "1 1/2". Locale decides what is open. */
+import { numberFormat } from '../formatters/formatters.ts'
 
 /** Every number the text can mean in this locale: none, one, or two when it is ambiguous. */
 export function numbersIn(text: string, locale: string): readonly number[] {
@@ -70,7 +71,7 @@ const asGroups = (text: string, mark: string): readonly number[] =>
   new RegExp(`^\\d{1,3}(?:\\${mark}\\d{3})+$`).test(text) ? [Number(text.replaceAll(mark, ''))] : []
 
 function marksOf(locale: string) {
-  const parts = new Intl.NumberFormat(locale).formatToParts(1_234_567.5)
+  const parts = numberFormat(locale).formatToParts(1_234_567.5)
   const mark = (type: 'decimal' | 'group') => parts.find((part) => part.type === type)?.value
   return { decimal: mark('decimal'), group: mark('group') }
 }

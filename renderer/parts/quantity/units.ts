@@ -1,4 +1,6 @@
 /** The units people write, by dimension, and how each leads to the base unit of the contract. */
+import { numberFormat } from '../formatters/formatters.ts'
+
 export type Dimension =
   | 'volume'
   | 'mass'
@@ -142,7 +144,7 @@ export function usualUnitId(dimension: Dimension, system: UnitSystem): string {
 
 /** A currency as a unit: its number counts in the unit people say, the book in its smallest part. */
 export function currencyUnit(currency: string, locale: string): Unit {
-  const format = new Intl.NumberFormat(locale, { style: 'currency', currency })
+  const format = numberFormat(locale, { style: 'currency', currency })
   const symbol = format.formatToParts(0).find(({ type }) => type === 'currency')?.value ?? currency
   const digits = format.resolvedOptions().maximumFractionDigits ?? 2
   return {

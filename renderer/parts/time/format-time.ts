@@ -1,13 +1,14 @@
 /** Instants and spans as people in a locale write them; in the time zone of this machine. */
 import { msPerDay } from '../../../shared/spans-of-time.ts'
 import type { Settings } from '../../../shared/channels.ts'
+import { dateFormat, numberFormat, relativeTimeFormat } from '../formatters/formatters.ts'
 
 type Locale = Settings['locale']
 
 /** "12 Nov", with the year when it is not this one. */
 export function formatDay(instant: string, locale: Locale, now: Date): string {
   const date = new Date(instant)
-  return new Intl.DateTimeFormat(locale, {
+  return dateFormat(locale, {
     day: 'numeric',
     month: 'short',
     ...(date.getFullYear() !== now.getFullYear() && { year: 'numeric' }),
@@ -16,9 +17,7 @@ export function formatDay(instant: string, locale: Locale, now: Date): string {
 
 /** "12 Nov 2026, 18:00". */
 export const formatMoment = (instant: string, locale: Locale): string =>
-  new Intl.DateTimeFormat(locale, { dateStyle: 'medium', timeStyle: 'short' }).format(
-    new Date(instant),
-  )
+  dateFormat(locale, { dateStyle: 'medium', timeStyle: 'short' }).format(new Date(instant))
 
 /** Days from midnight to midnight: what people mean by "in three days". */
 export function daysBetween(from: Date, to: Date): number {
@@ -31,7 +30,7 @@ const midnight = (date: Date) => Date.UTC(date.getFullYear(), date.getMonth(), d
 export function formatFromNow(instant: string, locale: Locale, now: Date): string {
   const days = daysBetween(now, new Date(instant))
   const { amount, unit } = inFittingUnit(days)
-  return new Intl.RelativeTimeFormat(locale, { numeric: 'auto' }).format(amount, unit)
+  return relativeTimeFormat(locale, { numeric: 'auto' }).format(amount, unit)
 }
 
 /** "3 weeks", "5 months", "2 years": how long something has been. */
@@ -45,7 +44,7 @@ export const formatUnits = (
   unit: 'hour' | 'day' | 'week' | 'month' | 'year',
   locale: Locale,
 ): string =>
-  new Intl.NumberFormat(locale, {
+  numberFormat(locale, {
     style: 'unit',
     unit,
     unitDisplay: 'long',

@@ -4,6 +4,7 @@ import { useSettings } from '../../app/settings.tsx'
 import { useQuantities } from '../quantity/use-quantities.ts'
 import type { VesselContents } from './vessel-levels.ts'
 import { vesselProfiles, type VesselShape } from './vessel-profiles.ts'
+import { listFormat } from '../formatters/formatters.ts'
 
 interface DescribedVessel extends VesselContents {
   shape: VesselShape
@@ -30,6 +31,6 @@ export function useVesselWords(): (vessel: DescribedVessel) => string {
       bedMl > 0 && t('parts.vessel.bed'),
       fillMl > capacityMl * vesselProfiles[shape].safeFill && t('parts.vessel.overfull'),
     ].filter((part) => part !== false)
-    return new Intl.ListFormat(locale, { type: 'unit' }).format(seen)
+    return listFormat(locale, { type: 'unit' }).format(seen)
   }
 }

@@ -6,6 +6,7 @@ import { useCosts, useCostWords } from '../../parts/cost/use-costs.ts'
 import { Section } from '../../parts/page/page.tsx'
 import { Quantity } from '../../parts/quantity/quantity.tsx'
 import styles from './yield-section.module.css'
+import { numberFormat } from '../../parts/formatters/formatters.ts'
 
 export function YieldSection({ page }: { page: BatchPage }) {
   const t = useWords()
@@ -13,7 +14,7 @@ export function YieldSection({ page }: { page: BatchPage }) {
   const { fruitG, sugarAddedG, ethanolPouredMl, ethanolRecoveredFraction, liquidMl, bottledMl } =
     page.yield
   const filled = page.summary.bottleLots.reduce((sum, lot) => sum + lot.filledCount, 0)
-  const percent = new Intl.NumberFormat(locale, { style: 'percent', maximumFractionDigits: 1 })
+  const percent = numberFormat(locale, { style: 'percent', maximumFractionDigits: 1 })
   return (
     <Section title={t('batch.yield.title')}>
       <dl className={styles.list}>

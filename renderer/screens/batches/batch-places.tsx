@@ -4,6 +4,7 @@ import type { BatchSummary } from '../../../shared/schemas/cellar.ts'
 import { useSettings } from '../../app/settings.tsx'
 import { useFruitName, useFruits, useJars } from '../../parts/names/use-names.ts'
 import styles from './batch-places.module.css'
+import { listFormat } from '../../parts/formatters/formatters.ts'
 
 export function BatchFruits({ summary }: { summary: BatchSummary }) {
   const { locale } = useSettings()
@@ -16,7 +17,7 @@ export function BatchFruits({ summary }: { summary: BatchSummary }) {
   // A batch is most often called by its fruit: then there is nothing to add.
   const batchName = summary.batch.name.toLocaleLowerCase(locale)
   if (names.every((name) => batchName.includes(name.toLocaleLowerCase(locale)))) return null
-  return <span className={styles.fruits}>{new Intl.ListFormat(locale).format(names)}</span>
+  return <span className={styles.fruits}>{listFormat(locale).format(names)}</span>
 }
 
 export function BatchPlaces({ summary }: { summary: BatchSummary }) {
@@ -26,5 +27,5 @@ export function BatchPlaces({ summary }: { summary: BatchSummary }) {
   const names = summary.jars.flatMap(({ jarId }) => jars.get(jarId)?.jar.name ?? [])
   const bottles = summary.bottleLots.reduce((sum, { count }) => sum + count, 0)
   const places = bottles > 0 ? [...names, t('parts.bottles', { count: bottles })] : names
-  return new Intl.ListFormat(locale).format(places)
+  return listFormat(locale).format(places)
 }

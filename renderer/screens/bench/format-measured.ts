@@ -2,6 +2,7 @@
 import type { BenchDimension } from '../../../shared/schemas/bench.ts'
 import { formatQuantity, type FormatContext } from '../../parts/quantity/format-quantity.ts'
 import { unitsOf, type Dimension } from '../../parts/quantity/units.ts'
+import { numberFormat } from '../../parts/formatters/formatters.ts'
 
 export interface MeasuredText {
   readonly number: string
@@ -62,7 +63,7 @@ function digitsFor(uncertainty: number): number {
 }
 
 const decimal = (value: number, digits: number, locale: string): string =>
-  new Intl.NumberFormat(locale, {
+  numberFormat(locale, {
     minimumFractionDigits: digits,
     maximumFractionDigits: digits,
   }).format(value + 0)

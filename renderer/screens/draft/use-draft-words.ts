@@ -10,6 +10,7 @@ import type {
 import { useFruitName, useFruits, useJars } from '../../parts/names/use-names.ts'
 import { useQuantities } from '../../parts/quantity/use-quantities.ts'
 import { useSettings } from '../../app/settings.tsx'
+import { numberFormat } from '../../parts/formatters/formatters.ts'
 
 export function useDraftWords() {
   const t = useWords()
@@ -19,7 +20,7 @@ export function useDraftWords() {
   const fruitName = useFruitName()
   const { locale } = useSettings()
   const number = (value: number, digits = 1) =>
-    new Intl.NumberFormat(locale, { maximumFractionDigits: digits }).format(value)
+    numberFormat(locale, { maximumFractionDigits: digits }).format(value)
 
   const inWindow = (window: DraftWindow, value: number): string => {
     switch (window) {

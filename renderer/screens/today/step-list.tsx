@@ -9,6 +9,7 @@ import { useTimes } from '../../parts/time/use-times.ts'
 import { BatchVessels } from '../../parts/vessel/batch-vessels.tsx'
 import { reachableAt, type DueBatch } from './due.ts'
 import styles from './step-list.module.css'
+import { listFormat } from '../../parts/formatters/formatters.ts'
 
 export const StepList = ({ steps }: { steps: readonly DueBatch[] }) => (
   <ol className={styles.list}>
@@ -35,7 +36,7 @@ function Step({ step: { summary, state } }: { step: DueBatch }) {
           <strong className={styles.action}>{t(`codes.action.${next.action}`)}</strong>
           {jarNames.length > 0 && (
             <span className={styles.where}>
-              {t('today.inJars', { jars: new Intl.ListFormat(locale).format(jarNames) })}
+              {t('today.inJars', { jars: listFormat(locale).format(jarNames) })}
             </span>
           )}
         </p>

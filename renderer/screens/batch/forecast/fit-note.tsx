@@ -8,6 +8,7 @@ import { useTimes } from '../../../parts/time/use-times.ts'
 import { useShares } from '../use-shares.ts'
 import { useCurve } from '../use-steeping.ts'
 import styles from './forecast.module.css'
+import { numberFormat } from '../../../parts/formatters/formatters.ts'
 
 export function FitNote({ batchId, fit }: { batchId: string; fit: BatchFit | undefined }) {
   const t = useWords()
@@ -30,7 +31,7 @@ function Learned({ fit }: { fit: BatchFit }) {
   const t = useWords()
   const { locale } = useSettings()
   const share = useShares()
-  const times = new Intl.NumberFormat(locale, {
+  const times = numberFormat(locale, {
     minimumSignificantDigits: 2,
     maximumSignificantDigits: 2,
   })

@@ -5,6 +5,7 @@ import type { Transfer } from '../../../../shared/schemas/cellar.ts'
 import { useSettings } from '../../../app/settings.tsx'
 import { usePlaceName } from '../../../parts/names/use-names.ts'
 import { Table } from '../../../parts/table/table.tsx'
+import { numberFormat } from '../../../parts/formatters/formatters.ts'
 
 const outside = ['supplier', 'tap', 'glass', 'gift', 'waste', 'filter', 'correction'] as const
 
@@ -19,7 +20,7 @@ export function TransfersTable({ transfers }: { transfers: readonly Transfer[] }
   }
   // Only what moved gets a column.
   const carried = matterKinds.filter((kind) => transfers.some(({ matter }) => moves(matter, kind)))
-  const grams = new Intl.NumberFormat(locale, {
+  const grams = numberFormat(locale, {
     minimumFractionDigits: 1,
     maximumFractionDigits: 1,
   })

@@ -6,6 +6,7 @@ import type { Dimension } from '../../../parts/quantity/units.ts'
 import { useQuantities } from '../../../parts/quantity/use-quantities.ts'
 import type { Places } from '../use-places.ts'
 import styles from './result.module.css'
+import { listFormat } from '../../../parts/formatters/formatters.ts'
 
 const dimensions = {
   strengthPctVol: 'strength',
@@ -34,7 +35,7 @@ export function useBrokenWords({ byPlace }: Places): (broken: BrokenWish) => str
   const t = useWords()
   const { locale } = useSettings()
   const { text } = useQuantities()
-  const list = new Intl.ListFormat(locale, { type: 'conjunction' })
+  const list = listFormat(locale, { type: 'conjunction' })
   return ({ wish, low, high, reached, reason, reachable, places }) => {
     const value = (of: number) => text(of, dimensions[wish])
     const asked = low ?? high ?? 0

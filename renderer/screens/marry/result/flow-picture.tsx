@@ -10,6 +10,7 @@ import type { Drawn } from '../places.ts'
 import { useAmounts } from '../use-amounts.ts'
 import type { Places } from '../use-places.ts'
 import styles from './flow-picture.module.css'
+import { listFormat } from '../../../parts/formatters/formatters.ts'
 
 export interface FlowPictureProps {
   amounts: readonly BlendAmount[]
@@ -39,7 +40,7 @@ export function FlowPicture({ amounts, places, target, targetName }: FlowPicture
     t('marry.picture.part', { amount: words.amount(amount, unit), name: nameOf(place) }),
   )
   const label = t('marry.picture.label', {
-    parts: new Intl.ListFormat(locale, { type: 'conjunction' }).format(parts),
+    parts: listFormat(locale, { type: 'conjunction' }).format(parts),
     target: targetName,
   })
   return (
