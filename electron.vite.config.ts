@@ -12,6 +12,8 @@ export default defineConfig({
         input: {
           electron: here('main/hosts/electron/main.ts'),
           browser: here('main/hosts/browser/main.ts'),
+          // A thread of its own: season-jobs.ts starts it from beside these.
+          'season-worker': here('main/service/season-worker.ts'),
         },
       },
     },

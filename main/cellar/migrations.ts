@@ -188,6 +188,36 @@ export const migrations: readonly Migration[] = [
     `,
   },
   {
+    version: 60,
+    does: 'keep the region, wishes and plans of seasons, and what of them is bought',
+    sql: `
+      CREATE TABLE season_region (
+        only INTEGER PRIMARY KEY CHECK (only = 1),
+        content TEXT NOT NULL CHECK (json_valid(content))
+      ) STRICT;
+      CREATE TABLE season_wishes (
+        only INTEGER PRIMARY KEY CHECK (only = 1),
+        content TEXT NOT NULL CHECK (json_valid(content))
+      ) STRICT;
+
+      -- A plan once kept stays as it was: later seasons look back on it.
+      CREATE TABLE season_plan (
+        id TEXT PRIMARY KEY,
+        kept_at TEXT NOT NULL,
+        content TEXT NOT NULL CHECK (json_valid(content))
+      ) STRICT;
+      CREATE INDEX season_plan_kept ON season_plan (kept_at);
+
+      -- What is bought of a purchase list, by the line's key. The purchase itself is a move; bottles,
+      -- corks and labels have none.
+      CREATE TABLE purchase_tick (
+        line_key TEXT PRIMARY KEY,
+        move_id TEXT,
+        content TEXT NOT NULL CHECK (json_valid(content))
+      ) STRICT;
+    `,
+  },
+  {
     version: 70,
     does: 'keep what a maker put off, and what calendars were given',
     sql: `

@@ -14,11 +14,14 @@ import { labelHandlers } from './handlers/labels.ts'
 import { marryingHandlers } from './handlers/marrying.ts'
 import { moveHandlers } from './handlers/moves.ts'
 import { planHandlers } from './handlers/plans.ts'
+import { purchaseHandlers } from './handlers/purchases.ts'
 import { recipeHandlers } from './handlers/recipes.ts'
+import { seasonHandlers } from './handlers/season.ts'
 import { storeHandlers } from './handlers/stores.ts'
 import { scheduleHandlers } from './handlers/schedule.ts'
 import { shelfHandlers } from './handlers/shelf.ts'
 import { todayHandlers } from './handlers/today.ts'
+import { stopSeasonJobs } from './season-jobs.ts'
 import { ServiceError } from './service-error.ts'
 import type { Service, ServiceOptions } from './service.ts'
 import { createSession, type Session } from './session.ts'
@@ -40,6 +43,8 @@ const handlers: Handlers = {
   ...recipeHandlers,
   ...planHandlers,
   ...labelHandlers,
+  ...seasonHandlers,
+  ...purchaseHandlers,
 }
 
 export async function createService(options: ServiceOptions): Promise<Service> {
@@ -74,7 +79,10 @@ export async function createService(options: ServiceOptions): Promise<Service> {
       listeners.add(listener)
       return () => void listeners.delete(listener)
     },
-    close: () => session.close(),
+    close: () => {
+      stopSeasonJobs(session)
+      session.close()
+    },
   }
 }
 

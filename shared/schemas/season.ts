@@ -130,6 +130,8 @@ export const SeasonYield = z.strictObject({
   batchIds: z.array(Id),
   /** The house recipe it is made by; absent where the library's usual way is taken. */
   recipeId: Id.optional(),
+  /** Or the batch it was last made as. */
+  likeBatchId: Id.optional(),
 })
 export type SeasonYield = z.infer<typeof SeasonYield>
 

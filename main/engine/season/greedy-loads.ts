@@ -119,7 +119,10 @@ function bestChoice(
             (safeFillFraction * steepMl) / way.steepMlPerKg,
             (safeFillFraction * settleMl) / way.settleMlPerKg,
           )
-          if (kg * way.steepMlPerKg < leastFillFraction * steepMl - 1e-6 || kg <= 0) continue
+          const isFull =
+            kg * way.steepMlPerKg >= leastFillFraction * steepMl &&
+            kg * way.settleMlPerKg >= leastFillFraction * settleMl
+          if (!isFull || kg <= 0) continue
           const litres = kg * way.lPerKg
           const jarWeeks =
             (steepMl * way.emptiedWeek + settleMl * (way.settleToWeek - way.settleFromWeek)) / 1000

@@ -39,8 +39,13 @@ export interface JarProgram {
   readonly valuesOf: (loads: readonly Load[]) => number[]
   /** The variables that say how much of a kind is made, when, and in what. */
   readonly variablesOfKind: (kindIndex: number) => number[]
-  /** mL of today's batches that found no jar, in their order. */
-  readonly homelessMl: (values: readonly number[]) => number[]
+  /** How many jars of each size each of today's batches settles in, and what found none. */
+  readonly settledOf: (values: readonly number[]) => Settled[]
+}
+
+export interface Settled {
+  readonly jars: readonly number[]
+  readonly homelessMl: number
 }
 
 export function jarProgram(question: SeasonQuestion): JarProgram {
@@ -171,7 +176,11 @@ export function jarProgram(question: SeasonQuestion): JarProgram {
       starts.flatMap(({ wayIndex, kg, steep, settle }) =>
         ways[wayIndex]?.kindIndex === kindIndex ? [kg, ...steep, ...settle] : [],
       ),
-    homelessMl: (values) => standing.map(({ homeless }) => 1000 * (values[homeless] ?? 0)),
+    settledOf: (values) =>
+      standing.map(({ jars, homeless }) => ({
+        jars: jars.map((y) => Math.round(values[y] ?? 0)),
+        homelessMl: 1000 * (values[homeless] ?? 0),
+      })),
   }
 }
 
@@ -183,18 +192,26 @@ function jarsOfStart(
   mostKg: number,
 ): Pick<Start, 'kg' | 'steep' | 'settle'> {
   const kg = builder.variable(0, mostKg)
-  const steep = classes.map(({ jarIds }) => builder.variable(0, jarIds.length, true))
-  const settle = classes.map(({ jarIds }) => builder.variable(0, jarIds.length, true))
-  const kgFilling = (capacityMl: number, fraction: number, mlPerKg: number) =>
-    Math.min(mostKg, (fraction * capacityMl) / mlPerKg)
-  // A jar counts for no more than all there is to put in it: that keeps part jars honest.
-  const coefficients = (jars: readonly number[], fraction: number, mlPerKg: number): Term[] =>
-    jars.map((jar, index) => [jar, -kgFilling(classes[index]?.capacityMl ?? 0, fraction, mlPerKg)])
-  builder.atMost([[kg, 1], ...coefficients(steep, safeFillFraction, way.steepMlPerKg)], 0)
-  builder.atLeast([[kg, 1], ...coefficients(steep, leastFillFraction, way.steepMlPerKg)], 0)
-  builder.atMost([[kg, 1], ...coefficients(settle, safeFillFraction, way.settleMlPerKg)], 0)
-  return { kg, steep, settle }
+  const within = (mlPerKg: number) => {
+    const kgFilling = (capacityMl: number, fraction: number) => (fraction * capacityMl) / mlPerKg
+    const jars = classes.map(({ capacityMl, jarIds }) => {
+      const isTooLarge = kgFilling(capacityMl, leastFillFraction) > mostKg + roundingKg
+      return builder.variable(0, isTooLarge ? 0 : jarIds.length, true)
+    })
+    const summed = (fraction: number, most: number): Term[] =>
+      jars.map((jar, index) => [
+        jar,
+        -Math.min(most, kgFilling(classes[index]?.capacityMl ?? 0, fraction)),
+      ])
+    // A jar counts for no more than all there is to put in it: that keeps part jars honest.
+    builder.atMost([[kg, 1], ...summed(safeFillFraction, mostKg)], 0)
+    builder.atLeast([[kg, 1], ...summed(leastFillFraction, Infinity)], 0)
+    return jars
+  }
+  return { kg, steep: within(way.steepMlPerKg), settle: within(way.settleMlPerKg) }
 }
+
+const roundingKg = 1e-6
 
 /** Jars of each size in use, from week to week. */
 class JarUse {

@@ -60,6 +60,7 @@ export interface Taken {
 
 /** Liquid of today's batches that must find a jar. */
 export interface MustSettle {
+  readonly batchId: string
   readonly fromWeek: number
   readonly toWeek: number
   readonly volumeMl: number
@@ -92,13 +93,22 @@ export interface Load {
   readonly settle: readonly number[]
 }
 
-/** How full a jar may be, and how full it should at least be for the fruit to stay covered. */
+/**
+ * How full a jar should at least be, for fruit to stay covered and extracts to stand under little
+ * air; an estimate.
+ */
 export const leastFillFraction = 0.4
 
-/** The smallest amount that fills any jar far enough; what is wanted below it is rounded up to it. */
+/**
+ * The smallest amount that fills any two jars far enough, one to steep and one to settle in; what is
+ * wanted below it is rounded up to it. Infinite with fewer than two jars.
+ */
 export function leastL(way: Way, classes: readonly JarClass[]): number {
-  const smallestMl = Math.min(...classes.map(({ capacityMl }) => capacityMl))
-  return (leastFillFraction * smallestMl * way.lPerKg) / way.steepMlPerKg
+  const sizesMl = classes.flatMap(({ capacityMl, jarIds }) => jarIds.map(() => capacityMl))
+  const [smallMl = Infinity, nextMl = Infinity] = sizesMl.sort((a, b) => a - b)
+  const leastKg = (steepMl: number, settleMl: number) =>
+    leastFillFraction * Math.max(steepMl / way.steepMlPerKg, settleMl / way.settleMlPerKg)
+  return way.lPerKg * Math.min(leastKg(smallMl, nextMl), leastKg(nextMl, smallMl))
 }
 
 /** What a kind may come to at most: what is wanted, or the least that fills a jar. */
@@ -107,5 +117,6 @@ export function mostL(question: SeasonQuestion, kindIndex: number): number {
   const leasts = question.ways
     .filter((way) => way.kindIndex === kindIndex)
     .map((way) => leastL(way, question.classes))
-  return wantedL > 0 ? Math.max(wantedL, Math.min(Infinity, ...leasts)) : 0
+  const least = Math.min(...leasts)
+  return wantedL > 0 && Number.isFinite(least) ? Math.max(wantedL, least) : wantedL
 }

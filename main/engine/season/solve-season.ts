@@ -12,7 +12,7 @@
 import type { LinearProgram } from '../marrying/linear-program.ts'
 import { valueOf } from '../marrying/linear-program.ts'
 import { greedyLoads } from './greedy-loads.ts'
-import { jarProgram } from './jar-program.ts'
+import { jarProgram, type Settled } from './jar-program.ts'
 import type { Tier } from './demand.ts'
 import type { Load, SeasonQuestion, Way } from './season-program.ts'
 import { weightOfTier, wholeWeight } from './weights.ts'
@@ -39,12 +39,14 @@ export type SolveInteger = (asked: IntegerAsked) => IntegerSolved | undefined
 
 export interface SeasonSolved {
   readonly loads: readonly Load[]
-  readonly homelessMl: readonly number[]
+  readonly settled: readonly Settled[]
   /** The plan's sum of weights, and the least that any plan could have. */
   readonly sum: number
   readonly bound: number
   readonly gapShare: number
   readonly isProven: boolean
+  /** That the solver took. */
+  readonly seconds: number
 }
 
 export interface Solving {
@@ -114,11 +116,12 @@ export function solveSeason(question: SeasonQuestion, solving: Solving): SeasonS
   const gapShare = shareOf(best.sum - bound)
   return {
     loads: jars.loadsOf(best.values),
-    homelessMl: jars.homelessMl(best.values),
+    settled: jars.settledOf(best.values),
     sum: best.sum,
     bound,
     gapShare,
     isProven: gapShare <= enoughShare * 1.01,
+    seconds: timeLimitSeconds - secondsLeft,
   }
 }
 
