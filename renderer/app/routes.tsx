@@ -1,7 +1,7 @@
 /** Which screen a path leads to; each is fetched when it is first opened. */
 import { lazy, Suspense } from 'react'
 import { Redirect, Route, Switch } from 'wouter'
-import { LaterScreen } from '../screens/later/later-screen.tsx'
+import { viewOf as seasonViewOf } from '../screens/season/views.tsx'
 import { viewOf } from '../screens/shelf/views.tsx'
 import { NotFoundScreen } from '../screens/later/not-found-screen.tsx'
 
@@ -47,6 +47,9 @@ const LineageScreen = lazy(async () => ({
 const LabelsScreen = lazy(async () => ({
   default: (await import('../screens/labels/labels-screen.tsx')).LabelsScreen,
 }))
+const SeasonScreen = lazy(async () => ({
+  default: (await import('../screens/season/season-screen.tsx')).SeasonScreen,
+}))
 const CellarRoomScreen = lazy(async () => ({
   default: (await import('../screens/cellar-room/cellar-room-screen.tsx')).CellarRoomScreen,
 }))
@@ -82,8 +85,9 @@ export const Routes = () => (
       <Route path="/marry/mend/:jarId?">
         {({ jarId }) => <MendScreen jarId={jarId && decodeURIComponent(jarId)} />}
       </Route>
-      <Route path="/season">
-        <LaterScreen name="season" />
+      {/* One route, so that wishes being written stay while another view is looked at. */}
+      <Route path={/^\/season(?:\/(?<view>[^/]+))?$/}>
+        {({ view }) => <SeasonScreen view={seasonViewOf(view)} />}
       </Route>
       <Route path="/bench/:tool?">{({ tool }) => <BenchScreen toolId={tool} />}</Route>
       {/* One route, so that what was done last can still be undone on another view. */}

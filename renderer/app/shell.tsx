@@ -4,7 +4,6 @@ import { useWords } from './words/use-words.ts'
 import { useLocation } from 'wouter'
 import type { CellarStatus } from '../../shared/channels.ts'
 import { Button } from '../parts/button/button.tsx'
-import { classes } from '../parts/classes.ts'
 import { Vessel } from '../parts/vessel/vessel.tsx'
 import { DemoBanner } from './demo-banner.tsx'
 import { SettingsDialog } from './settings-dialog.tsx'
@@ -16,7 +15,7 @@ const screens = [
   { path: '/draft', name: 'draft' },
   { path: '/marry', name: 'marry' },
   { path: '/shelf', name: 'shelf' },
-  { path: '/season', name: 'season', isLater: true },
+  { path: '/season', name: 'season' },
   { path: '/bench', name: 'bench' },
   { path: '/cellar-room', name: 'cellarRoom' },
   { path: '/fruits', name: 'fruits' },
@@ -91,11 +90,7 @@ function Navigation() {
           const isHere = location === screen.path || location.startsWith(`${screen.path}/`)
           return (
             <li key={screen.path}>
-              <a
-                href={`#${screen.path}`}
-                className={classes('isLater' in screen && styles.later)}
-                aria-current={isHere ? 'page' : undefined}
-              >
+              <a href={`#${screen.path}`} aria-current={isHere ? 'page' : undefined}>
                 {t(`shell.screens.${screen.name}`)}
               </a>
             </li>

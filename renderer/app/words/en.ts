@@ -9,6 +9,7 @@ import { labels } from './en/labels.ts'
 import { marry } from './en/marry.ts'
 import { parts } from './en/parts.ts'
 import { screens } from './en/screens.ts'
+import { season } from './en/season.ts'
 import { shelf } from './en/shelf.ts'
 import { shell } from './en/shell.ts'
 
@@ -23,6 +24,7 @@ export const en = {
   fruits,
   labels,
   marry,
+  season,
   shelf,
   ...screens,
 } as const

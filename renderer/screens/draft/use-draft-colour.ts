@@ -1,40 +1,4 @@
-/** The colour a fruit's liqueur is drawn in until its batch has one of its own. */
-import { useFruits } from '../../parts/names/use-names.ts'
+/** The colour a draft is drawn in until its batch has one of its own: that of its first fruit. */
+import { useFruitColour } from '../../parts/names/use-fruit-colour.ts'
 
-const byFruit: Readonly<Record<string, string>> = {
-  sour_cherry: '#8e1f36',
-  sweet_cherry: '#7b1b2f',
-  cornelian_cherry: '#a5283a',
-  raspberry: '#b42b4c',
-  strawberry: '#c8434a',
-  blackcurrant: '#41163a',
-  blackberry: '#4a1838',
-  elderberry: '#3a1432',
-  bilberry: '#3d1a45',
-  blueberry: '#47224f',
-  aronia: '#42142c',
-  sloe: '#6d1f3c',
-  damson: '#5a2048',
-  plum: '#6b2740',
-  green_walnut: '#3d2413',
-  coffee: '#2f1a10',
-}
-
-const byKind: Readonly<Record<string, string>> = {
-  berry: '#94294a',
-  stoneFruit: '#b3552f',
-  pome: '#c79a3a',
-  citrus: '#d8922a',
-  hip: '#b8472b',
-  root: '#c8a04e',
-  flower: '#cdb65e',
-  spice: '#8a5a2b',
-}
-
-const amber = '#b07a35'
-
-export function useDraftColour(fruitId: string | undefined): string {
-  const fruits = useFruits()
-  if (fruitId === undefined) return amber
-  return byFruit[fruitId] ?? byKind[fruits.get(fruitId)?.kind ?? ''] ?? amber
-}
+export const useDraftColour = (fruitId: string | undefined): string => useFruitColour()(fruitId)

@@ -1,4 +1,4 @@
-/** Words around every screen: navigation, demo banner, settings, what is not made yet. */
+/** Words around every screen: navigation, demo banner, settings. */
 export const shell = {
   name: 'Ratafia',
   skip: 'Skip to the content',
@@ -30,15 +30,6 @@ export const shell = {
     locale: 'Numbers and dates as in',
     currency: 'Money in',
     done: 'Done',
-  },
-  later: {
-    lead: 'This screen is not made yet.',
-    season: {
-      what: 'Here you will plan next year: which fruit in which week, how much spirit and sugar, and which jars are free.',
-      meanwhile:
-        'Meanwhile, Today says what the batches in hand need next, and Jars & pantry shows what stands empty.',
-    },
-    goTo: { batches: 'Go to Batches', today: 'Go to Today' },
   },
   notFound: {
     title: 'No such screen',

@@ -1,0 +1,17 @@
+/** A kind of liqueur by the fruit that it is made of. */
+import { useCallback } from 'react'
+import { useWords } from '../../app/words/use-words.ts'
+import { useFruitName, useFruits } from './use-names.ts'
+
+export function useKindName(): (kindId: string) => string {
+  const t = useWords()
+  const fruits = useFruits()
+  const fruitName = useFruitName()
+  return useCallback(
+    (kindId) => {
+      const fruit = fruits.get(kindId)
+      return fruit ? fruitName(fruit) : t('season.otherKind')
+    },
+    [fruits, fruitName, t],
+  )
+}

@@ -1,0 +1,132 @@
+/** Last season: what was planned then, what was done, and what is planned now. */
+import { useRead } from '../../../app/queries.ts'
+import { useWords } from '../../../app/words/use-words.ts'
+import { ReadState } from '../../../parts/failure/read-state.tsx'
+import { useKindName } from '../../../parts/names/use-kind-name.ts'
+import { Empty, Section } from '../../../parts/page/page.tsx'
+import { useQuantities } from '../../../parts/quantity/use-quantities.ts'
+import { Table } from '../../../parts/table/table.tsx'
+import { useTimes } from '../../../parts/time/use-times.ts'
+import type { SeasonComparison } from '../../../../shared/schemas/season.ts'
+import { LaidDown } from './laid-down.tsx'
+import styles from './compare.module.css'
+
+type Kind = SeasonComparison['kinds'][number]
+
+export function CompareView({ jobId }: { jobId: string | undefined }) {
+  const t = useWords()
+  const comparison = useRead(
+    'season.compare',
+    { ...(jobId !== undefined && { jobId }) },
+    { keepsLast: true },
+  )
+  return (
+    <Section title={t('season.compare.title')}>
+      <ReadState query={comparison}>
+        {(found) =>
+          found.kinds.length === 0 ? (
+            <Empty>{t('season.compare.empty')}</Empty>
+          ) : (
+            <Compared comparison={found} />
+          )
+        }
+      </ReadState>
+    </Section>
+  )
+}
+
+function Compared({ comparison }: { comparison: SeasonComparison }) {
+  const t = useWords()
+  const times = useTimes()
+  const { text } = useQuantities()
+  const kindName = useKindName()
+  const { from, to, earlier, kinds, moneyMinor } = comparison
+  const greatest = Math.max(
+    1,
+    ...kinds.flatMap((kind) =>
+      [kind.now, kind.earlier, kind.happened].map((one) => one?.volumeMl ?? 0),
+    ),
+  )
+  const money = (minor: number | undefined) =>
+    minor === undefined ? t('season.compare.nothing') : text(Math.round(minor), 'money')
+  const sums: Kind = { kindId: 'all kinds together' }
+  const isSum = (kind: Kind) => kind === sums
+  return (
+    <>
+      <p>
+        {t('season.compare.between', { from: times.day(from), to: times.day(to) })}{' '}
+        {earlier
+          ? t('season.compare.earlier', { day: times.day(earlier.keptAt) })
+          : t('season.compare.noEarlier')}
+      </p>
+      <Table<Kind>
+        caption={t('season.compare.caption')}
+        rows={kinds.toSorted((a, b) => kindName(a.kindId).localeCompare(kindName(b.kindId)))}
+        rowKey={({ kindId }) => kindId}
+        foot={sums}
+        columns={[
+          {
+            key: 'kind',
+            header: t('season.compare.kind'),
+            isRowHeader: true,
+            cell: (kind) =>
+              isSum(kind) ? (
+                t('season.compare.money')
+              ) : (
+                <span className={styles.kind}>{kindName(kind.kindId)}</span>
+              ),
+          },
+          {
+            key: 'then',
+            header: t('season.compare.plannedThen'),
+            cell: (kind) =>
+              isSum(kind) ? (
+                money(moneyMinor.earlier)
+              ) : (
+                <LaidDown laidDown={kind.earlier} greatest={greatest} look="planned">
+                  {kind.earlier?.startAt !== undefined &&
+                    t('season.compare.first', { day: times.day(kind.earlier.startAt) })}
+                </LaidDown>
+              ),
+          },
+          {
+            key: 'done',
+            header: t('season.compare.done'),
+            cell: (kind) =>
+              isSum(kind) ? (
+                money(moneyMinor.happened)
+              ) : (
+                <LaidDown laidDown={kind.happened} greatest={greatest} look="done">
+                  {kind.happened && <Happened happened={kind.happened} />}
+                </LaidDown>
+              ),
+          },
+          {
+            key: 'now',
+            header: t('season.compare.now'),
+            cell: (kind) =>
+              isSum(kind) ? (
+                money(moneyMinor.now)
+              ) : (
+                <LaidDown laidDown={kind.now} greatest={greatest} look="planned" />
+              ),
+          },
+        ]}
+      />
+    </>
+  )
+}
+
+function Happened({ happened }: { happened: NonNullable<Kind['happened']> }) {
+  const t = useWords()
+  const times = useTimes()
+  const { text } = useQuantities()
+  const { inJarsMl, spentMinor, firstAt } = happened
+  const told = [
+    firstAt !== undefined && t('season.compare.first', { day: times.day(firstAt) }),
+    inJarsMl > 0 && t('season.compare.inJars', { volume: text(inJarsMl, 'volume') }),
+    spentMinor !== undefined &&
+      t('season.compare.spent', { money: text(Math.round(spentMinor), 'money') }),
+  ]
+  return told.filter((words) => words !== false).join(' · ')
+}

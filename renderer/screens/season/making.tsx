@@ -1,0 +1,51 @@
+/** How far a plan in the making is, how good the best so far, and a way to stop it. */
+import { useSettings } from '../../app/settings.tsx'
+import { useWords } from '../../app/words/use-words.ts'
+import { Button } from '../../parts/button/button.tsx'
+import { formatShare } from '../../parts/quantity/format-share.ts'
+import { formatSeconds } from './format-seconds.ts'
+import type { SeasonWork } from './use-season-job.ts'
+import styles from './making.module.css'
+
+export interface MakingProps {
+  work: SeasonWork
+  /** An earlier plan stands below. */
+  hasOlder: boolean
+}
+
+export function Making({ work: { job, isMaking, stop }, hasOlder }: MakingProps) {
+  const t = useWords()
+  const { locale } = useSettings()
+  if (!isMaking) {
+    if (job?.state !== 'cancelled' && job?.state !== 'failed') return null
+    return <p aria-live="polite">{t(`season.jobState.${job.state}`)}</p>
+  }
+  const told = [
+    ...(job ? [t('season.making.soFar', { seconds: formatSeconds(job.seconds, locale) })] : []),
+    ...(job?.gapShare !== undefined && job.plan === undefined
+      ? [t('season.making.gap', { gap: formatShare(job.gapShare, locale) })]
+      : []),
+  ]
+  return (
+    <div className={styles.making}>
+      <div className={styles.words}>
+        <p className={styles.step} aria-live="polite">
+          {t(job ? `season.step.${job.step}` : 'season.jobState.running')}
+        </p>
+        <progress
+          className={styles.bar}
+          max={1}
+          value={job?.progress ?? 0}
+          aria-label={t('season.making.label')}
+        />
+        <p className={styles.quiet}>{told.join(' · ')}</p>
+        {(hasOlder || job?.plan) && (
+          <p className={styles.quiet}>
+            {t(job?.plan ? 'season.making.explaining' : 'season.making.stays')}
+          </p>
+        )}
+      </div>
+      <Button onPress={stop}>{t('season.making.cancel')}</Button>
+    </div>
+  )
+}
