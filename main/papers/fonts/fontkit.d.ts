@@ -2,6 +2,7 @@
 declare module 'fontkit' {
   export interface Glyph {
     readonly id: number
+    readonly bbox: { readonly minY: number; readonly maxY: number }
     readonly path: { toSVG(): string; scale(x: number, y: number): Glyph['path'] }
   }
   export interface GlyphRun {

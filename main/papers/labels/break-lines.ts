@@ -11,13 +11,27 @@ export interface Setting {
 const ellipsis = '…'
 
 export interface BrokenLines {
-  readonly lines: string[]
+  readonly lines: readonly string[]
   /** A word is longer than a line and runs on in the next. */
   readonly isWordBroken: boolean
 }
 
 /** `width` in shares of the letter size. */
-export function breakLines(text: string, { face, tracking }: Setting, width: number): BrokenLines {
+export function breakLines(text: string, setting: Setting, width: number): BrokenLines {
+  const key = `${setting.face} ${setting.tracking} ${width.toFixed(3)} ${text}`
+  const known = broken.get(key)
+  if (known) return known
+  const found = breakAnew(text, setting, width)
+  // Many arrangements ask for the same column.
+  if (broken.size >= mostKept) broken.clear()
+  broken.set(key, found)
+  return found
+}
+
+const broken = new Map<string, BrokenLines>()
+const mostKept = 4000
+
+function breakAnew(text: string, { face, tracking }: Setting, width: number): BrokenLines {
   const widthOf = (line: string) => setLine(face, line, tracking).width
   if (text === '') return { lines: [], isWordBroken: false }
   if (widthOf(text) <= width) return { lines: [text], isWordBroken: false }
@@ -26,16 +40,12 @@ export function breakLines(text: string, { face, tracking }: Setting, width: num
   let line = ''
   let used = 0
   const start = (word: string) => {
-    let rest = word
-    while (widthOf(rest.trimEnd()) > width) {
-      const head = longestFitting(rest, (part) => widthOf(part) <= width)
-      if (head.length === rest.length) break
-      lines.push(head)
-      isWordBroken = true
-      rest = rest.slice(head.length)
-    }
-    line = rest
-    used = widthOf(rest) + tracking
+    const pieces =
+      widthOf(word.trimEnd()) > width ? pieced(word, { face, tracking }, width) : [word]
+    isWordBroken ||= pieces.length > 1
+    lines.push(...pieces.slice(0, -1))
+    line = pieces.at(-1) ?? ''
+    used = widthOf(line) + tracking
   }
   for (const word of wordsOf(text)) {
     if (line !== '' && used + widthOf(word.trimEnd()) <= width) {
@@ -57,17 +67,22 @@ const wordsOf = (text: string): string[] => text.match(/[^ -]*(?:-| +|$)/g)?.fil
 export const longestWord = (text: string, { face, tracking }: Setting): number =>
   Math.max(0, ...wordsOf(text).map((word) => setLine(face, word.trimEnd(), tracking).width))
 
-/** At least one letter, however narrow the line. */
-function longestFitting(word: string, fits: (text: string) => boolean): string {
-  const letters = lettersOf(word)
-  let low = 1
-  let high = letters.length
-  while (low < high) {
-    const middle = Math.ceil((low + high) / 2)
-    if (fits(letters.slice(0, middle).join(''))) low = middle
-    else high = middle - 1
+/** A word cut where lines end; at least one letter a line, however narrow. Kerning is left aside. */
+function pieced(word: string, { face, tracking }: Setting, width: number): string[] {
+  const pieces: string[] = []
+  let piece = ''
+  let used = 0
+  for (const letter of lettersOf(word)) {
+    const needed = setLine(face, letter, tracking).width
+    if (piece !== '' && letter !== ' ' && used + needed > width) {
+      pieces.push(piece)
+      piece = ''
+      used = 0
+    }
+    piece += letter
+    used += needed + tracking
   }
-  return letters.slice(0, low).join('')
+  return piece === '' ? pieces : [...pieces, piece]
 }
 
 /** The first lines, the last of them ending in … where more would come. */
@@ -80,10 +95,7 @@ export function cutLines(
   if (lines.length <= most || most <= 0) return lines.slice(0, Math.max(0, most))
   const kept = lines.slice(0, most)
   const last = lettersOf(kept.at(-1) ?? '')
-  while (
-    last.length > 0 &&
-    setLine(face, last.join('').trimEnd() + ellipsis, tracking).width > width
-  )
-    last.pop()
+  const isTooWide = () => setLine(face, last.join('').trimEnd() + ellipsis, tracking).width > width
+  while (last.length > 0 && isTooWide()) last.pop()
   return [...kept.slice(0, -1), last.join('').trimEnd() + ellipsis]
 }

@@ -74,7 +74,7 @@ interface SetText {
   readonly block: TextBlock
   readonly sizePt: number
   /** One cell's lines, or one line of several cells. */
-  lines: string[]
+  lines: readonly string[]
   readonly wholeLines: number
   /** A word had to be broken. */
   readonly isStrained: boolean
@@ -83,9 +83,29 @@ type SetBlock =
   SetText | { readonly kind: 'figure'; readonly block: FigureBlock; readonly heightMm: number }
 
 const usualLeading = 1.18
-/** Where the baseline stands in a line of that leading. */
-const ascentShare = 0.86
-const bodyShare = 1.12
+/** What letters usually reach above and below the baseline; stacked marks need more. */
+const usualAbove = 0.74
+const usualBelow = 0.25
+
+interface LineRoom {
+  /** From line to line, and from a line's top to its baseline, in letter sizes. */
+  readonly leading: number
+  readonly baseline: number
+}
+
+const rooms = new WeakMap<TextBlock, LineRoom>()
+
+function roomOf(block: TextBlock): LineRoom {
+  const known = rooms.get(block)
+  if (known) return known
+  const set = block.cells.map(({ face, text, tracking = 0 }) => setLine(face, text, tracking))
+  const above = Math.max(usualAbove, ...set.map((line) => line.above))
+  const below = Math.max(usualBelow, ...set.map((line) => line.below))
+  const leading = Math.max(block.leading ?? usualLeading, above + below + 0.02)
+  const room = { leading, baseline: (leading - above - below) / 2 + above }
+  rooms.set(block, room)
+  return room
+}
 
 /** How small letters may become: what the law asks of the main fields, or what can just be read. */
 type Floor = 'lawful' | 'least'
@@ -214,8 +234,7 @@ const gapOf = (set: SetBlock): number =>
 const innerHeight = (set: SetBlock): number =>
   set.kind === 'figure' ? set.heightMm : set.lines.length * lineMm(set)
 
-const lineMm = ({ block, sizePt }: SetText): number =>
-  (block.leading ?? usualLeading) * sizePt * mmPerPt
+const lineMm = ({ block, sizePt }: SetText): number => roomOf(block).leading * sizePt * mmPerPt
 
 function heightOf(column: readonly SetBlock[]): number {
   const filled = column.filter((set) => innerHeight(set) > 0)
@@ -299,9 +318,8 @@ function unfitOf(set: SetText): Unfit[] {
 function placeText(set: SetText, box: Box): LabelOp[] {
   const { block, sizePt } = set
   const emMm = sizePt * mmPerPt
-  const leading = block.leading ?? usualLeading
-  const baseline = (line: number) =>
-    box.y + emMm * (line * leading + (leading - bodyShare) / 2 + ascentShare)
+  const room = roomOf(block)
+  const baseline = (line: number) => box.y + emMm * (line * room.leading + room.baseline)
   if (block.cells.length > 1) {
     const spare = box.width - rowWidth(block, sizePt) + cellGap * emMm * (block.cells.length - 1)
     const between =

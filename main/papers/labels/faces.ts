@@ -43,8 +43,10 @@ export interface ShapedGlyph {
 
 export interface ShapedRun {
   readonly glyphs: readonly ShapedGlyph[]
-  /** In shares of the letter size. */
+  /** In shares of the letter size: the advance, and how far ink reaches above and below the baseline. */
   readonly width: number
+  readonly above: number
+  readonly below: number
 }
 
 const fonts = new Map<LabelFace, Font>()
@@ -84,6 +86,8 @@ export function shape(face: LabelFace, text: string): ShapedRun {
   const font = fontOf(face)
   const { glyphs, positions } = font.layout(text, [])
   let x = 0
+  let above = 0
+  let below = 0
   const shaped = glyphs.map((glyph, index): ShapedGlyph => {
     const { xAdvance = 0, xOffset = 0, yOffset = 0 } = positions[index] ?? {}
     const key = `${face}:${glyph.id}`
@@ -95,9 +99,13 @@ export function shape(face: LabelFace, text: string): ShapedRun {
       advance: xAdvance / font.unitsPerEm,
     }
     x += xAdvance
+    if (Number.isFinite(glyph.bbox.maxY)) {
+      above = Math.max(above, (yOffset + glyph.bbox.maxY) / font.unitsPerEm)
+      below = Math.max(below, -(yOffset + glyph.bbox.minY) / font.unitsPerEm)
+    }
     return at
   })
-  return { glyphs: shaped, width: x / font.unitsPerEm }
+  return { glyphs: shaped, width: x / font.unitsPerEm, above, below }
 }
 
 const outline = (path: ReturnType<Font['layout']>['glyphs'][number]['path'], unitsPerEm: number) =>

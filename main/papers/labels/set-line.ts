@@ -21,6 +21,9 @@ export type LinePart =
 export interface SetLine {
   readonly parts: readonly LinePart[]
   readonly width: number
+  /** How far ink reaches above and below the baseline. */
+  readonly above: number
+  readonly below: number
 }
 
 /** The box of a letter that no face has, and how much room it takes. */
@@ -68,7 +71,9 @@ function setAnew(face: LabelFace, text: string, tracking: number): SetLine {
       x += run.width + tracking * run.glyphs.length
     }
   }
-  return { parts, width: Math.max(0, x - tracking) }
+  const reach = (of: 'above' | 'below') =>
+    Math.max(0, ...parts.map((part) => (part.kind === 'run' ? part.run[of] : 0)))
+  return { parts, width: Math.max(0, x - tracking), above: reach('above'), below: reach('below') }
 }
 
 /** Neighbouring letters of one face together, so that they are kerned. */

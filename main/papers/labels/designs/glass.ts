@@ -19,7 +19,7 @@ export const glass: Design = (label, withEmblem) => {
     width: sheet.width - bottleMm - gap,
     height: sheet.height - 0.8,
   }
-  const bottleHeight = Math.min(sheet.height - 0.2, (bottleMm / emblemWidth(1)) * 1)
+  const bottleHeight = Math.min(sheet.height - 0.4, (bottleMm / emblemWidth(1)) * 1)
   const main: Block[] = [
     ...block(cell(label, 'vintage', 'sansBold', inks.deep, 0.14), {
       mostPt: middlePt * 0.85,
@@ -57,7 +57,7 @@ export const glass: Design = (label, withEmblem) => {
       },
       ...(hasEmblem
         ? emblem(
-            { x: sheet.x, y: shelf - 0.2 - bottleHeight, width: bottleMm, height: bottleHeight },
+            { x: sheet.x, y: shelf - 0.4 - bottleHeight, width: bottleMm, height: bottleHeight },
             label.bottleSizeMl,
             { liquid: inks.liquid, glass: '#4f625a', cork: '#b78f5f' },
           )
