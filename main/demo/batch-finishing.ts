@@ -37,7 +37,28 @@ async function marryExtracts(story: BatchStory, atMs: number): Promise<void> {
     })
   const ms = atMs + minutes(20)
   const { liquid } = await hand.look(batchId, extractJarId, ms)
-  if (liquid) await bringToTaste(story, liquid, ms)
+  if (!liquid) return
+  await bringToTaste(story, liquid, ms)
+  await stirInAcid(story, liquid, ms + minutes(15))
+}
+
+/** Weighed by what was drawn off, before sugar and water stretched it: a cautious hand. */
+async function stirInAcid(story: BatchStory, { volumeMl }: Liquid, atMs: number): Promise<void> {
+  const { batchId, extractJarId: jarId, hand, pantry, plan } = story
+  const massG = Math.round(((plan.kind.addedAcidGPerL ?? 0) * volumeMl) / 1000)
+  if (massG === 0) return
+  const at = instant(atMs)
+  const portions = await pantry.take('acid', massG, atMs)
+  await hand.record(
+    ...portions.map(({ lotId, amount }): Move => ({
+      kind: 'addAcid',
+      at,
+      batchId,
+      jarId,
+      lotId,
+      massG: amount,
+    })),
+  )
 }
 
 /** Sugar to the wanted sweetness, and water where it is still stronger than the house likes. */
@@ -123,11 +144,12 @@ async function filterClear(story: BatchStory, atMs: number): Promise<void> {
 }
 
 async function bottleAll(story: BatchStory, atMs: number): Promise<void> {
-  const { batchId, extractJarId, hand, diary, noise, blend, plan } = story
-  const { restMonths, tastings } = plan.kind
+  const { batchId, extractJarId, hand, diary, noise, blend, opened, laid, plan } = story
+  const { isSparse, kind, mishaps } = plan
+  const { restMonths, tastings } = kind
   if (plan.gift) await blend.add(extractJarId, plan.gift, atMs - minutes(30))
   await fillBottles(
-    { hand, diary, noise, batchId, restMonths, mishaps: plan.mishaps },
+    { hand, diary, opened, laid, noise, batchId, kind, restMonths, isSparse, mishaps },
     extractJarId,
     atMs,
   )

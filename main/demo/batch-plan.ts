@@ -1,10 +1,12 @@
 /** One batch of the demo as it was meant, and when each of its stages falls due. */
 import { fruitOf } from '../engine/index.ts'
+import type { Laid } from './bottle-years.ts'
 import type { CellarHand } from './cellar-hand.ts'
 import type { Diary } from './diary.ts'
 import type { BlendGift, HouseBlend } from './house-blend.ts'
 import type { HouseKind } from './house-kinds.ts'
 import type { Mishap } from './mishap.ts'
+import type { OpenedBottles } from './opened-bottles.ts'
 import type { PantryKeeper } from './pantry-keeper.ts'
 import type { Noise } from './seeded-noise.ts'
 
@@ -34,6 +36,8 @@ export interface BatchStory {
   readonly pantry: PantryKeeper
   readonly noise: Noise
   readonly blend: HouseBlend
+  readonly opened: OpenedBottles
+  readonly laid: Laid[]
   /** Drops what remains of the story: the batch was thrown away. */
   isOver: boolean
   /** As planned, or what the jar at hand would take. */

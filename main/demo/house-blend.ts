@@ -1,9 +1,11 @@
 /** The midwinter blend: a little of several clear batches, married in a jar of its own. */
 import { msPerDay, msPerHour } from '../../shared/spans-of-time.ts'
 import { fillBottles } from './bottling.ts'
+import type { Laid } from './bottle-years.ts'
 import type { CellarHand } from './cellar-hand.ts'
 import { atHour, instant, yearOf } from './days.ts'
 import type { Diary } from './diary.ts'
+import type { OpenedBottles } from './opened-bottles.ts'
 import { seededNoise } from './seeded-noise.ts'
 import { emptyVessel } from './vessels.ts'
 
@@ -22,7 +24,12 @@ const clearingDays = 21
 /** With so many gifts the blend is whole. */
 const giftCount = 2
 
-export function houseBlend(hand: CellarHand, diary: Diary): HouseBlend {
+export function houseBlend(
+  hand: CellarHand,
+  diary: Diary,
+  opened: OpenedBottles,
+  laid: Laid[],
+): HouseBlend {
   let batchId = ''
   let jarId = ''
   let gifts = 0
@@ -57,7 +64,17 @@ export function houseBlend(hand: CellarHand, diary: Diary): HouseBlend {
     const filtered = { fromJarId: jarId, toJarId: clearJarId, medium: 'paper' } as const
     await hand.record({ kind: 'filter', at: instant(atMs), batchId, ...filtered })
     await fillBottles(
-      { hand, diary, noise: seededNoise(batchId), batchId, restMonths: 4, mishaps: [] },
+      {
+        hand,
+        diary,
+        opened,
+        laid,
+        noise: seededNoise(batchId),
+        batchId,
+        restMonths: 4,
+        isSparse: false,
+        mishaps: [],
+      },
       clearJarId,
       atMs + msPerDay,
     )

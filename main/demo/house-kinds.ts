@@ -30,6 +30,8 @@ export interface HouseKind {
   readonly steepDays: number
   readonly sweetener: 'sugar' | 'honey'
   readonly finished: { readonly strengthPctVol: number; readonly sugarGPerL: number }
+  /** Citric acid stirred in at the end, where the fruit has too little of its own. */
+  readonly addedAcidGPerL?: number
   readonly restMonths: number
   /** What was said of it, young and later. */
   readonly tastings: readonly [young: string, later: string]
@@ -213,6 +215,7 @@ export const houseKinds = {
     steepDays: 12,
     sweetener: 'honey',
     finished: { strengthPctVol: 32, sugarGPerL: 220 },
+    addedAcidGPerL: 2,
     restMonths: 3,
     tastings: ['Hot. Honey haze will take its time.', 'Clear at the top; a winter bottle.'],
   },
@@ -248,6 +251,7 @@ export const houseKinds = {
     steepDays: 7,
     sweetener: 'sugar',
     finished: { strengthPctVol: 27, sugarGPerL: 220 },
+    addedAcidGPerL: 3,
     restMonths: 2,
     tastings: ['June in a glass.', 'Muscat, a little tea.'],
   },

@@ -1,10 +1,10 @@
-/** Spirit, sugar and honey of Alder End: used up lot by lot, and bought again when one runs out. */
+/** Spirit, sugar, honey and acid of Alder End: used up lot by lot, and bought again when one runs out. */
 import { msPerHour } from '../../shared/spans-of-time.ts'
 import type { Goods } from '../../shared/schemas/goods.ts'
 import type { CellarHand } from './cellar-hand.ts'
 import { instant, yearOf } from './days.ts'
 
-export type Staple = 'spirit' | 'sugar' | 'honey'
+export type Staple = 'spirit' | 'sugar' | 'honey' | 'acid'
 
 export interface Portion {
   readonly lotId: string
@@ -37,6 +37,7 @@ const staples: Record<Staple, { goods: Goods; lotSize: number; priceMinor: numbe
     lotSize: 1200,
     priceMinor: 1380,
   },
+  acid: { goods: { kind: 'acid', name: 'Citric acid' }, lotSize: 100, priceMinor: 190 },
 }
 
 /** Everything became dearer. */

@@ -60,11 +60,12 @@ function kindsOf({ broughtTo, fruits }: ShelfFacts): (bottleLotId: string) => st
   }
 }
 
+const orNull = (ms: number | null) => (ms === null ? null : instant(ms))
+
 function kindStock(
   { past, forecast, runsOutMs, ...kind }: KindStockFound,
   pastMonths: number,
 ): KindStock {
-  const orNull = (ms: number | null) => (ms === null ? null : instant(ms))
   return {
     ...kind,
     past: past

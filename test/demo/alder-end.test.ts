@@ -214,6 +214,40 @@ describe('fillDemo', () => {
     expect(batches.filter(({ stage }) => stage === 'finished').length).toBeGreaterThanOrEqual(3)
   })
 
+  it('lays bottles on three shelves, some of them carried, broken and counted', async () => {
+    const { lots, opened } = await demo.ask('shelf.lots', { withGone: false })
+    const places = new Set(lots.flatMap(({ lot }) => lot.places.map(({ shelfId }) => shelfId)))
+    expect([...places].sort()).toEqual(['pantry', 'rack', 'sill'])
+    expect(new Set(lots.map(({ window }) => window.phase))).toEqual(
+      new Set(['young', 'ready', 'fading']),
+    )
+    expect(opened.length).toBeGreaterThanOrEqual(3)
+    for (const { liquid, bottleSizeMl } of opened) {
+      expect(liquid?.volumeMl).toBeLessThan(bottleSizeMl)
+      expect(liquid?.volumeMl).toBeGreaterThan(100)
+    }
+    const moves = pages.flatMap(({ steps }) => steps.map(({ recorded }) => recorded.move))
+    expect(moves.filter(({ kind }) => kind === 'shelve').length).toBeGreaterThan(10)
+    const counted = moves.filter((move) => move.kind === 'correct' && 'shelfId' in move.found)
+    expect(counted.length).toBeGreaterThanOrEqual(1)
+  })
+
+  it('tastes over the years as its liqueurs ripen and fade', () => {
+    const glasses = pages.flatMap(({ steps }) =>
+      steps.flatMap(({ recorded: { move } }) => (move.kind === 'taste' ? [move] : [])),
+    )
+    expect(glasses.length).toBeGreaterThanOrEqual(40)
+    expect(glasses.length).toBeLessThanOrEqual(70)
+    const heat = (verdict: string) => {
+      const scores = glasses.flatMap((glass) =>
+        glass.verdict === verdict ? [glass.scores.heat ?? 0] : [],
+      )
+      expect(scores.length).toBeGreaterThanOrEqual(5)
+      return scores.reduce((sum, score) => sum + score, 0) / scores.length
+    }
+    expect(heat('young')).toBeGreaterThan(heat('ready'))
+  })
+
   it('asks prices of the market and none of the hedge', async () => {
     const lots = await demo.ask('pantry.list', {})
     const priced = lots.filter(({ priceMinor }) => priceMinor !== undefined)

@@ -13,11 +13,11 @@ const rack: Shelf = {
 }
 const sill: Shelf = { ...rack, id: 'sill', name: 'Sill', temperatureC: 22, light: 'daylight' }
 
-let keys = 0
+let requests = 0
 const record = (t: Trial, ...moves: Move[]) =>
-  t.ask('moves.record', { key: `shelf-${(keys += 1)}`, moves })
+  t.ask('moves.record', { key: `shelf-${(requests += 1)}`, moves })
 const refused = (t: Trial, ...moves: Move[]) =>
-  t.refusal('moves.record', { key: `shelf-${(keys += 1)}`, moves })
+  t.refusal('moves.record', { key: `shelf-${(requests += 1)}`, moves })
 
 const day = (date: string) => `${date}T12:00:00Z`
 const inBatch = (at: string) => ({ at: day(at), batchId: 'damson' })
@@ -426,9 +426,9 @@ describe('lineage.of', () => {
     const t = await bottled()
     await record(t, draw(3))
     const { destinations } = await t.ask('lineage.of', { lotId: 'spirit' })
-    const keys = destinations.map(({ key }) => key)
-    expect(keys).toContain('bottles:lot')
-    expect(keys).toContain('outside:glass')
+    const places = destinations.map(({ key }) => key)
+    expect(places).toContain('bottles:lot')
+    expect(places).toContain('outside:glass')
     const balance = await t.ask('cellar.balance', {})
     const ethanolG = destinations.reduce((sum, { matter }) => sum + matter.ethanolG, 0)
     expect(ethanolG).toBeCloseTo(balance.bought.ethanolG, 3)
