@@ -1,0 +1,134 @@
+/**
+ * A book of forty years: how long it takes to write and to open, and to show its shelf and its
+ * batches, beside reading the same rows raw. `npm run bench -- forty-years [FILE]` keeps the book at FILE, and takes
+ * the one that is there already.
+ */
+import { existsSync, mkdtempSync, rmSync } from 'node:fs'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
+import Database from 'better-sqlite3'
+import type { Channel, Request } from '../../shared/channels.ts'
+import { createService } from '../../main/service/create-service.ts'
+import type { Service } from '../../main/service/service.ts'
+import { fillCellar, fortyYears, type Size } from './forty-year-cellar/fill.ts'
+
+const now = new Date('2026-11-25T18:00:00Z')
+
+export async function run(asked: readonly string[] = []): Promise<void> {
+  const [file, years] = asked
+  const size = years === undefined ? fortyYears : { ...fortyYears, years: Number(years) }
+  const folder = mkdtempSync(join(tmpdir(), 'ratafia-forty-years-'))
+  try {
+    await measure(file ?? join(folder, 'cellar.ratafia'), size)
+  } finally {
+    rmSync(folder, { recursive: true })
+  }
+}
+
+async function measure(file: string, size: Size): Promise<void> {
+  if (!existsSync(file)) await build(file, size)
+  const opened = await timed(() => serviceOver(file))
+  const service = opened.value
+  const raw = readRaw(file)
+  line('moves, bottle lots, bottles filled', `${raw.moves}, ${raw.lots}, ${raw.bottles}`)
+  line('raw read of all moves, parsed', `${raw.movesMs.toFixed(0)} ms`)
+  line('raw read of all bottle lots', `${raw.lotsMs.toFixed(1)} ms`)
+  line('opening the book', told(opened.ms, raw.movesMs, 'the moves'))
+  const ask = async <C extends Channel>(
+    channel: C,
+    request: Request<C>,
+    rawMs: number,
+    of: string,
+  ) => {
+    const first = await timed(() => answered(service, channel, request))
+    const again = await timed(() => answered(service, channel, request))
+    const name = `${channel} ${JSON.stringify(request)}`
+    line(name, `first ${first.ms.toFixed(0)} ms, then ${told(again.ms, rawMs, of)}`)
+  }
+  await ask('shelf.lots', { withGone: false }, raw.lotsMs, 'the lots')
+  await ask('shelf.lots', { withGone: true }, raw.lotsMs, 'the lots')
+  await ask('shelf.stock', { pastMonths: 120, forecastMonths: 36 }, raw.lotsMs, 'the lots')
+  await ask('bottles.list', {}, raw.lotsMs, 'the lots')
+  await ask('batches.list', {}, raw.movesMs, 'the moves')
+  await ask('today.list', {}, raw.movesMs, 'the moves')
+  await ask('cellar.costs', {}, raw.movesMs, 'the moves')
+  const lot = raw.fullLotId
+  await ask('shelf.page', { bottleLotId: lot }, raw.movesMs, 'the moves')
+  await ask('lineage.of', { bottleLotId: lot }, raw.movesMs, 'the moves')
+  const draw = await timed(() =>
+    answered(service, 'moves.record', {
+      key: `bench-${Date.now()}`,
+      moves: [{ kind: 'drawBottle', at: now.toISOString(), bottleLotId: lot, count: 1 }],
+    }),
+  )
+  line('moves.record, one bottle drawn', `${draw.ms.toFixed(1)} ms`)
+  const after = await timed(() => answered(service, 'shelf.lots', { withGone: false }))
+  line('shelf.lots right after it', told(after.ms, raw.lotsMs, 'the lots'))
+  await answered(service, 'moves.undo', { key: `bench-undo-${Date.now()}` })
+  service.close()
+}
+
+async function build(file: string, size: Size): Promise<void> {
+  const service = await serviceOver(file)
+  const start = performance.now()
+  const seconds = () => ((performance.now() - start) / 1000).toFixed(0)
+  const moves = await fillCellar(service.dispatch, now, size, (year, written) =>
+    console.log(`  ${year}: ${written} moves so far, ${seconds()} s`),
+  )
+  line('building the book', `${seconds()} s for ${moves} moves`)
+  service.close()
+}
+
+async function serviceOver(file: string): Promise<Service> {
+  let serial = 0
+  return createService({
+    ownFile: file,
+    demoFile: `${file}.demo`,
+    startWithDemo: false,
+    host: 'browser',
+    version: '0.0.0',
+    now: () => now,
+    newId: () => `${Date.now().toString(36)}-${(serial += 1).toString(36)}`,
+    fillDemo: async () => undefined,
+  })
+}
+
+function readRaw(file: string) {
+  const book = new Database(file, { readonly: true })
+  const read = (sql: string) => {
+    const start = performance.now()
+    const rows = book.prepare(sql).raw().all() as unknown[][]
+    return { rows, ms: performance.now() - start }
+  }
+  const start = performance.now()
+  const moves = read('SELECT seq, id, version, payload FROM move').rows
+  for (const [, , , payload] of moves) JSON.parse(payload as string)
+  const movesMs = performance.now() - start
+  read('SELECT * FROM bottle_lot')
+  const lots = read('SELECT * FROM bottle_lot JOIN bottle_place ON bottle_lot_id = id')
+  const [[count, bottles]] = read('SELECT count(*), sum(filled_count) FROM bottle_lot').rows as [
+    [number, number],
+  ]
+  const [[fullLotId]] = read('SELECT id FROM bottle_lot ORDER BY count DESC, id LIMIT 1').rows as [
+    [string],
+  ]
+  book.close()
+  return { moves: moves.length, movesMs, lots: count, bottles, lotsMs: lots.ms, fullLotId }
+}
+
+async function answered<C extends Channel>(service: Service, channel: C, request: Request<C>) {
+  const reply = await service.dispatch(channel, request)
+  if (!reply.ok) throw new Error(`${channel}: ${reply.error.message}`)
+  return reply.value
+}
+
+async function timed<T>(act: () => Promise<T>): Promise<{ ms: number; value: T }> {
+  const start = performance.now()
+  const value = await act()
+  return { ms: performance.now() - start, value }
+}
+
+const told = (ms: number, rawMs: number, of: string) =>
+  `${ms.toFixed(0)} ms, ${(ms / rawMs).toFixed(1)} times a raw read of ${of}`
+
+const line = (name: string, value: string): void => console.log(`${name.padEnd(64)} ${value}`)
