@@ -8,7 +8,7 @@ import { ownDatesWithin, supplyStretches } from './fruit-year-rows.ts'
 import type { TimeDomain } from './time-axis.ts'
 import { shareOfDomain } from './timeline-rows.ts'
 import { useFruitYearWords } from './use-fruit-year-words.ts'
-import { useTimeTicks } from './use-time-ticks.ts'
+import { useMonthTicks } from './use-month-ticks.ts'
 import styles from './fruit-year.module.css'
 
 /** A mark nearer to now than this share of the axis would stand under its word. */
@@ -33,7 +33,7 @@ export function FruitYear(props: FruitYearProps) {
   const words = useFruitYearWords()
   const times = useTimes()
   const [told, setTold] = useState<{ fruit: FruitSeason; week?: number | undefined }>()
-  const ticks = useTimeTicks('dates', domain, 13)
+  const ticks = useMonthTicks(domain)
   const place = (atMs: number) => `${100 * shareOfDomain(domain, atMs)}%`
   const isNowInSight = nowMs >= domain.fromMs && nowMs <= domain.toMs
   const weekAt = ({ currentTarget, clientX }: PointerEvent<HTMLElement>) => {

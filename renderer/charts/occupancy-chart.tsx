@@ -12,7 +12,7 @@ import {
 } from './occupancy-rows.ts'
 import { shareOfDomain } from './timeline-rows.ts'
 import { useOccupancyWords, type BarNames } from './use-occupancy-words.ts'
-import { useTimeTicks } from './use-time-ticks.ts'
+import { useMonthTicks } from './use-month-ticks.ts'
 import styles from './occupancy-chart.module.css'
 
 /** A mark nearer to now than this share of the axis would stand under its word. */
@@ -37,7 +37,7 @@ export function OccupancyChart({
   const words = useOccupancyWords(names)
   const [told, setTold] = useState<OccupancyBar>()
   const frame = useRef<HTMLUListElement>(null)
-  const ticks = useTimeTicks('dates', domain, 13)
+  const ticks = useMonthTicks(domain)
   const place = (atMs: number) => `${100 * shareOfDomain(domain, atMs)}%`
   const isNowInSight = nowMs >= domain.fromMs && nowMs <= domain.toMs
   const jarName = (jarId: string) => rows.find(({ jar }) => jar.jarId === jarId)?.jar.name ?? ''

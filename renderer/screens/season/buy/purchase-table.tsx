@@ -25,7 +25,7 @@ export function PurchaseTable({ caption, group, onTick }: PurchaseTableProps) {
   const untick = useWrite('purchases.tick')
   const takeBack = ({ key }: PurchaseLine) =>
     untick.mutate({ key: newId(), lineKey: key, isTicked: false })
-  const columns: (Column<PurchaseLine> | false)[] = [
+  const columns: Column<PurchaseLine>[] = [
     {
       key: 'what',
       header: t('season.buy.what'),
@@ -33,7 +33,9 @@ export function PurchaseTable({ caption, group, onTick }: PurchaseTableProps) {
       cell: (line) => (
         <>
           {words.goods(line)}
-          {words.atHand(line) && <span className={styles.small}>{words.atHand(line)}</span>}
+          {!line.ticked && words.atHand(line) && (
+            <span className={styles.small}>{words.atHand(line)}</span>
+          )}
         </>
       ),
     },
@@ -56,13 +58,13 @@ export function PurchaseTable({ caption, group, onTick }: PurchaseTableProps) {
         )
       },
     },
-    group.of !== 'shop' && {
+    {
       key: 'shop',
       header: t('season.buy.shop'),
       isMinor: true,
       cell: ({ shop }) => t(`season.shop.${shop}`),
     },
-    group.of !== 'week' && {
+    {
       key: 'from',
       header: t('season.buy.from'),
       cell: ({ from }) => times.day(from),
@@ -76,15 +78,15 @@ export function PurchaseTable({ caption, group, onTick }: PurchaseTableProps) {
     },
   ]
   return (
-    <>
+    <div className={styles.group}>
       <FailureNote error={untick.error} />
       <Table<PurchaseLine>
         caption={caption}
         rows={group.lines}
         rowKey={({ key }) => key}
-        columns={columns.filter((column) => column !== false)}
+        columns={columns}
       />
-    </>
+    </div>
   )
 }
 

@@ -43,9 +43,11 @@ function Compared({ comparison }: { comparison: SeasonComparison }) {
   const { from, to, earlier, kinds, moneyMinor } = comparison
   const greatest = Math.max(
     1,
-    ...kinds.flatMap((kind) =>
-      [kind.now, kind.earlier, kind.happened].map((one) => one?.volumeMl ?? 0),
-    ),
+    ...kinds.flatMap((kind) => [
+      kind.now?.volumeMl ?? 0,
+      kind.earlier?.volumeMl ?? 0,
+      (kind.happened?.volumeMl ?? 0) + (kind.happened?.inJarsMl ?? 0),
+    ]),
   )
   const money = (minor: number | undefined) =>
     minor === undefined ? t('season.compare.nothing') : text(Math.round(minor), 'money')
@@ -113,6 +115,7 @@ function Compared({ comparison }: { comparison: SeasonComparison }) {
           },
         ]}
       />
+      <p className={styles.small}>{t('season.compare.key')}</p>
     </>
   )
 }

@@ -6,7 +6,7 @@ import { useQuantities } from '../../../parts/quantity/use-quantities.ts'
 import styles from './compare.module.css'
 
 export interface LaidDownProps {
-  laidDown: { fruitG: number; volumeMl: number; bottles: number } | undefined
+  laidDown: { fruitG: number; volumeMl: number; bottles: number; inJarsMl?: number } | undefined
   greatest: number
   look: 'planned' | 'done'
   children?: ReactNode
@@ -16,15 +16,17 @@ export function LaidDown({ laidDown, greatest, look, children }: LaidDownProps) 
   const t = useWords()
   const { text } = useQuantities()
   if (!laidDown) return t('season.compare.nothing')
-  const { volumeMl, bottles, fruitG } = laidDown
+  const { volumeMl, bottles, fruitG, inJarsMl = 0 } = laidDown
+  const share = (ml: number) => `${(100 * ml) / greatest}%`
   return (
     <span className={styles.cell}>
       <span>{`${text(volumeMl, 'volume')}, ${t('parts.bottles', { count: bottles })}`}</span>
-      <span
-        className={classes(styles.bar, styles[look])}
-        style={{ width: `${(100 * volumeMl) / greatest}%` }}
-        aria-hidden
-      />
+      <span className={styles.track} aria-hidden>
+        {volumeMl > 0 && (
+          <span className={classes(styles.bar, styles[look])} style={{ width: share(volumeMl) }} />
+        )}
+        {inJarsMl > 0 && <span className={styles.bar} style={{ width: share(inJarsMl) }} />}
+      </span>
       <span className={styles.small}>
         {t('season.compare.fruit', { mass: text(fruitG, 'mass') })}
         {children && ' · '}

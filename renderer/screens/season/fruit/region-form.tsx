@@ -39,7 +39,7 @@ export function RegionForm({ region }: { region: Region }) {
       />
       <NumberField
         label={t('season.fruit.shift')}
-        unit={t('season.fruit.shiftHint')}
+        unit={t('season.fruit.weeks')}
         value={chosen.ownShiftWeeks}
         problemOf={(weeks) =>
           Math.abs(weeks) > mostWeeks

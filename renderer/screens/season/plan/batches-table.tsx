@@ -99,7 +99,7 @@ export function BatchesTable({ plan }: { plan: SeasonPlan }) {
             cell: ({ bottles, bottleSizeMl, volumeMl, replay }) => (
               <>
                 {`${bottles}\u00a0×\u00a0${size(bottleSizeMl, 'volume').text}`}
-                <span className={styles.small}>
+                <span className={styles.range}>
                   {t('season.span', {
                     from: text(volumeMl.low, 'volume'),
                     to: text(volumeMl.high, 'volume'),

@@ -2,7 +2,6 @@
 import { useSettings } from '../../../app/settings.tsx'
 import { useWords } from '../../../app/words/use-words.ts'
 import { listFormat } from '../../../parts/formatters/formatters.ts'
-import { classes } from '../../../parts/classes.ts'
 import { useFruitColour } from '../../../parts/names/use-fruit-colour.ts'
 import { useKindName } from '../../../parts/names/use-kind-name.ts'
 import { Quantity } from '../../../parts/quantity/quantity.tsx'
@@ -80,7 +79,7 @@ export function KindsTable({ plan }: { plan: SeasonPlan }) {
               <>
                 <Quantity value={value} dimension="volume" />
                 {value > 0 && (
-                  <span className={styles.small}>
+                  <span className={styles.range}>
                     {t('season.span', { from: text(low, 'volume'), to: text(high, 'volume') })}
                   </span>
                 )}
@@ -94,7 +93,7 @@ export function KindsTable({ plan }: { plan: SeasonPlan }) {
             cell: ({ bottles, bottleSizeMl }) => (
               <>
                 {bottles}
-                <span className={styles.small}>
+                <span className={styles.range}>
                   {t('season.kinds.each', { size: size(bottleSizeMl, 'volume').text })}
                 </span>
               </>
@@ -115,7 +114,7 @@ export function KindsTable({ plan }: { plan: SeasonPlan }) {
           },
         ]}
       />
-      <p className={classes(styles.small)}>{t('season.kinds.key')}</p>
+      <p className={styles.small}>{t('season.kinds.key')}</p>
     </>
   )
 }
