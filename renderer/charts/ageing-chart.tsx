@@ -64,7 +64,7 @@ export function AgeingChart(props: AgeingChartProps) {
           ))}
           {isNowInSight && <span className={styles.now} style={{ left: place(nowMs) }} />}
         </div>
-        <ul ref={ref} aria-label={t('shelf.ageing.caption')}>
+        <ul ref={ref} className={styles.rows} aria-label={t('shelf.ageing.caption')}>
           {rows.map(({ index, roomPx }) => {
             const row = all[index]
             if (!row) return null

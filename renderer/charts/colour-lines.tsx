@@ -16,6 +16,7 @@ import type { ShelfPage } from '../../shared/schemas/shelf.ts'
 import { formatShare } from '../parts/quantity/format-share.ts'
 import { compareColour } from './compare-ink.ts'
 import { forecastDash } from './curve-quantities.ts'
+import { colourRows } from './colour-rows.ts'
 import { useTimeTicks } from './use-time-ticks.ts'
 import styles from './stock-lines.module.css'
 
@@ -34,14 +35,7 @@ export function ColourLines({ points, nowMs, colour, description }: ColourLinesP
   const t = useWords()
   const { locale } = useSettings()
   const descriptionId = useId()
-  const rows = points.map(({ at, left }) => {
-    const atMs = Date.parse(at)
-    return {
-      atMs,
-      band: [left.low, left.high] as const,
-      ...(atMs <= nowMs ? { past: left.value } : { forecast: left.value }),
-    }
-  })
+  const rows = colourRows(points, nowMs)
   const domain = { fromMs: rows[0]?.atMs ?? nowMs, toMs: rows.at(-1)?.atMs ?? nowMs }
   const ticks = useTimeTicks('dates', domain, 6)
   const labelOf = new Map(ticks.map(({ atMs, label }) => [atMs, label]))

@@ -24,6 +24,8 @@ export interface LineagePictureProps {
 const wide = 1000
 /** Share of a column that the words of its places take; streams run through the rest. */
 const boxShare = 0.56
+/** Of goods, glasses and whatever else belongs to no batch. */
+const plainInk = 'color-mix(in oklab, var(--glass-line) 55%, var(--paper))'
 
 export function LineagePicture({ lineage, amount, nameOf, colourOf }: LineagePictureProps) {
   const t = useWords()
@@ -55,7 +57,7 @@ export function LineagePicture({ lineage, amount, nameOf, colourOf }: LineagePic
                     styles.stream,
                     toldKey !== undefined && !isTold && styles.faded,
                   )}
-                  style={{ fill: colour(stream.from) ?? colour(stream.to) ?? 'var(--glass-line)' }}
+                  style={{ fill: colour(stream.from) ?? colour(stream.to) ?? plainInk }}
                   d={streamPath(layout, stream)}
                 />
               )
@@ -110,7 +112,7 @@ function Place({ placed, layout, name, words, colour, onTell }: PlaceProps) {
     >
       <span
         className={classes(styles.bar, isEnd && styles.end)}
-        style={{ top: barTopPx - topPx, height: barPx, background: colour ?? 'var(--glass-line)' }}
+        style={{ top: barTopPx - topPx, height: barPx, background: colour ?? plainInk }}
         aria-hidden
       />
       <button

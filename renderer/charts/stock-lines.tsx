@@ -33,7 +33,7 @@ const ink = 'var(--action)'
 
 export const StockLines = memo(function StockLines({ rows, nowMs, description }: StockLinesProps) {
   const t = useWords()
-  const { text } = useQuantities()
+  const { size } = useQuantities()
   const descriptionId = useId()
   const domain = { fromMs: rows[0]?.atMs ?? nowMs, toMs: rows.at(-1)?.atMs ?? nowMs }
   const ticks = useTimeTicks('dates', domain, 8)
@@ -69,7 +69,7 @@ export const StockLines = memo(function StockLines({ rows, nowMs, description }:
           <YAxis
             domain={[0, amounts.at(-1) ?? 1]}
             ticks={amounts}
-            tickFormatter={(value: number) => (value === 0 ? '0' : text(value, 'volume'))}
+            tickFormatter={(value: number) => (value === 0 ? '0' : size(value, 'volume').text)}
             tick={words}
             axisLine={false}
             tickLine={false}

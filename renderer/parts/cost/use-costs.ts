@@ -1,5 +1,5 @@
 /** What the matter in each place cost, by the ledger's names for places. */
-import { useMemo } from 'react'
+import { useCallback, useMemo } from 'react'
 import type { Cost, PlaceCost } from '../../../shared/schemas/marrying.ts'
 import { useRead } from '../../app/queries.ts'
 import { useWords } from '../../app/words/use-words.ts'
@@ -15,9 +15,12 @@ export function useCosts(): ReadonlyMap<string, PlaceCost> {
 export function useCostWords(): (cost: Cost) => string | undefined {
   const t = useWords()
   const { text } = useQuantities()
-  return ({ minor, isComplete }) => {
-    const rounded = Math.round(minor)
-    if (isComplete) return text(rounded, 'money')
-    return rounded === 0 ? undefined : t('parts.cost.atLeast', { cost: text(rounded, 'money') })
-  }
+  return useCallback(
+    ({ minor, isComplete }) => {
+      const rounded = Math.round(minor)
+      if (isComplete) return text(rounded, 'money')
+      return rounded === 0 ? undefined : t('parts.cost.atLeast', { cost: text(rounded, 'money') })
+    },
+    [t, text],
+  )
 }

@@ -78,6 +78,8 @@ export function ScoreField({ label, ends, value, onChange, autoFocus = false }: 
           kind="quiet"
           aria-label={t('shelf.taste.clearOf', { axis: label })}
           onPress={() => onChange(undefined)}
+          // Delete does the same from the field: the Tab key goes on to the next axis.
+          excludeFromTabOrder
         >
           {t('shelf.taste.clear')}
         </Button>

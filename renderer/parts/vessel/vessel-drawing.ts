@@ -23,7 +23,27 @@ export interface VesselDrawing {
 /** Room around the drawing for strokes. */
 const edge = 2
 
+/** Lists draw the same few bottles over and over; more than these are not kept. */
+const drawn = new Map<string, VesselDrawing>()
+const mostKept = 400
+
 export function drawVessel(
+  shape: VesselShape,
+  capacityMl: number,
+  contents: VesselContents,
+  mmPerPixel: number,
+): VesselDrawing {
+  const { fillMl, liquidMl, pulpMl, bedMl } = contents
+  const key = [shape, capacityMl, fillMl, liquidMl, pulpMl, bedMl, mmPerPixel].join(' ')
+  const known = drawn.get(key)
+  if (known) return known
+  if (drawn.size >= mostKept) drawn.clear()
+  const drawing = newDrawing(shape, capacityMl, contents, mmPerPixel)
+  drawn.set(key, drawing)
+  return drawing
+}
+
+function newDrawing(
   shape: VesselShape,
   capacityMl: number,
   contents: VesselContents,

@@ -2,7 +2,7 @@
  * The emblem: a vessel drawn to scale with what the ledger knows is in it. Use one `mmPerPixel`
  * for all vessels that stand together, so that their sizes compare.
  */
-import { useId } from 'react'
+import { memo, useId } from 'react'
 import { classes } from '../classes.ts'
 import { Closure } from './closure.tsx'
 import { useVesselWords } from './use-vessel-words.ts'
@@ -29,7 +29,7 @@ export interface VesselProps extends Partial<VesselContents> {
   isDecorative?: boolean
 }
 
-export function Vessel({
+export const Vessel = memo(function Vessel({
   shape,
   capacityMl,
   fillMl = 0,
@@ -106,4 +106,4 @@ export function Vessel({
       <Closure shape={shape} mouth={drawing.mouth} />
     </svg>
   )
-}
+})

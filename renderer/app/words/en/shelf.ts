@@ -352,7 +352,7 @@ const told = {
 
 const taste = {
   scores: 'Scores, 0 to 10',
-  scoresHint: 'leave out what you did not judge; digits and arrows set them',
+  scoresHint: 'leave out what you did not judge; digits and arrows set them, Delete clears',
   notScored: 'not scored',
   clear: 'Clear',
   clearOf: 'Clear {{axis}}',
@@ -415,6 +415,7 @@ const stocktake = {
   same: 'as booked',
   more: '+{{count}}',
   less: '−{{count}}',
+  filled: '{{filled}} were filled',
   elsewhere: '{{filled}} were filled, {{elsewhere}} stand elsewhere',
   fillRest: 'The others are as booked',
   add: 'A lot found that is not booked here',
@@ -425,7 +426,8 @@ const stocktake = {
   at: 'Counted',
   note: 'Stocktake of {{place}}',
   summaryNone: 'Nothing counted yet.',
-  summary: '{{counted}} of {{all}} counted, {{differing}} differ.',
+  summary_one: '{{counted}} of {{all}} counted, {{count}} differs.',
+  summary_other: '{{counted}} of {{all}} counted, {{count}} differ.',
   summarySame: '{{counted}} of {{all}} counted, none differs.',
   problems_one: '{{count}} count cannot be. See its row.',
   problems_other: '{{count}} counts cannot be. See their rows.',

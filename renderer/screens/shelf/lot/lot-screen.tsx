@@ -69,7 +69,6 @@ function Shown({ page }: { page: ShelfPage }) {
           </ButtonLink>
           <ActMenu
             lot={lot}
-            kind="plain"
             without={['drawBottle', 'taste']}
             onChoose={(kind) => acts.begin({ kind, lot })}
           />

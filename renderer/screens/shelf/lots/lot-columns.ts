@@ -1,7 +1,7 @@
-/** How the columns of the list stand: numbers at the end, and what narrow windows leave out. */
+/** How the columns of the list stand: numbers at the end, and what middling windows leave out. */
 import type { LotColumn } from './list-of-lots.ts'
 
-export const minorColumns: ReadonlySet<LotColumn> = new Set(['place', 'sugar', 'cost'])
+export const minorColumns: ReadonlySet<LotColumn> = new Set(['sugar', 'cost'])
 
 export const endColumns: ReadonlySet<LotColumn> = new Set([
   'size',

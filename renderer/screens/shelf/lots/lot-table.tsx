@@ -2,7 +2,7 @@
  * The lots as a grid of which only the rows in sight are drawn: arrows walk it, Enter opens a
  * lot, headings sort. One stop of the Tab key, however many lots there are.
  */
-import { useLayoutEffect, useRef, useState, type KeyboardEvent } from 'react'
+import { useCallback, useLayoutEffect, useRef, useState, type KeyboardEvent } from 'react'
 import { useLocation } from 'wouter'
 import { useWords } from '../../../app/words/use-words.ts'
 import { useBatches } from '../../../parts/names/use-names.ts'
@@ -12,14 +12,17 @@ import type { ShelfLot } from '../../../../shared/schemas/shelf.ts'
 import { lotColumns, type ListedLot, type Order } from './list-of-lots.ts'
 import { LotRow } from './lot-row.tsx'
 import { Room } from './room.tsx'
+import { RowMenu, type RowMenuOpen } from './row-menu.tsx'
 import { SortHeading } from './sort-heading.tsx'
 import { stepInList } from './step-in-list.ts'
+import { useLotWords } from './use-lot-words.ts'
 import styles from './lot-table.module.css'
 
 export interface LotTableProps {
   lots: readonly ListedLot[]
   order: Order
   onOrder: (order: Order) => void
+  /** Keeps its identity: the rows are drawn anew only when something of theirs changes. */
   onAct: (kind: LotActKind, lot: ShelfLot['lot']) => void
 }
 
@@ -30,7 +33,9 @@ export function LotTable({ lots, order, onOrder, onAct }: LotTableProps) {
   const t = useWords()
   const [, navigate] = useLocation()
   const batches = useBatches()
+  const words = useLotWords()
   const [active, setActive] = useState(0)
+  const [menu, setMenu] = useState<RowMenuOpen>()
   /** The row that gets the focus once it is drawn. */
   const wanted = useRef(-1)
   const at = Math.min(active, lots.length - 1)
@@ -38,6 +43,15 @@ export function LotTable({ lots, order, onOrder, onAct }: LotTableProps) {
     lots.length,
     rowRem,
     at,
+  )
+  const open = useCallback(
+    ({ shelfLot }: ListedLot) => navigate(`/shelf/${encodeURIComponent(shelfLot.lot.id)}`),
+    [navigate],
+  )
+  const draw = useCallback((lot: ShelfLot['lot']) => onAct('drawBottle', lot), [onAct])
+  const more = useCallback(
+    (lot: ShelfLot['lot'], button: HTMLElement) => setMenu({ lot, button }),
+    [],
   )
 
   /** True once the row was there to take the focus. */
@@ -64,10 +78,9 @@ export function LotTable({ lots, order, onOrder, onAct }: LotTableProps) {
     const row = event.target.closest<HTMLElement>('[data-index]')
     if (!row) return
     const index = Number(row.dataset['index'])
-    const isOnRow = event.target === row
-    if (event.key === 'Enter' && isOnRow) {
-      const lot = lots[index]
-      if (lot) navigate(lotPath(lot))
+    const listed = lots[index]
+    if (event.key === 'Enter' && event.target === row && listed) {
+      open(listed)
       return
     }
     const next = stepInList(event.key, index, lots.length, rowsInSight(rowPx))
@@ -115,14 +128,16 @@ export function LotTable({ lots, order, onOrder, onAct }: LotTableProps) {
                 <LotRow
                   key={lot.shelfLot.lot.id}
                   listed={lot}
+                  words={words}
                   colour={batches.get(lot.shelfLot.lot.batchId)?.batch.colour}
                   index={index}
                   roomPx={roomPx}
                   rowPx={rowPx}
                   isActive={index === at}
                   onActive={setActive}
-                  onOpen={() => navigate(lotPath(lot))}
-                  onAct={onAct}
+                  onOpen={open}
+                  onDraw={draw}
+                  onMore={more}
                 />
               )
             )
@@ -130,10 +145,9 @@ export function LotTable({ lots, order, onOrder, onAct }: LotTableProps) {
           {belowPx > 0 && <Room px={belowPx} />}
         </tbody>
       </table>
+      <RowMenu open={menu} onClose={() => setMenu(undefined)} onAct={onAct} />
     </>
   )
 }
-
-const lotPath = ({ shelfLot }: ListedLot) => `/shelf/${encodeURIComponent(shelfLot.lot.id)}`
 
 const rowsInSight = (rowPx: number) => Math.max(1, Math.floor(window.innerHeight / rowPx) - 2)

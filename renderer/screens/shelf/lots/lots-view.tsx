@@ -1,6 +1,6 @@
 /** The list of lots with its filters, its order and its sums. */
 import { useQueryClient, type QueryClient } from '@tanstack/react-query'
-import { useMemo, useState } from 'react'
+import { useCallback, useMemo, useState } from 'react'
 import { useWords } from '../../../app/words/use-words.ts'
 import { useSettings } from '../../../app/settings.tsx'
 import { Button } from '../../../parts/button/button.tsx'
@@ -8,6 +8,7 @@ import { useCostWords } from '../../../parts/cost/use-costs.ts'
 import { Empty } from '../../../parts/page/page.tsx'
 import { useQuantities } from '../../../parts/quantity/use-quantities.ts'
 import type { ShelfLot } from '../../../../shared/schemas/shelf.ts'
+import type { LotActKind } from '../acts/act.ts'
 import type { Acts } from '../acts/use-acts.ts'
 import { LotFilterBar } from './lot-filter.tsx'
 import {
@@ -50,6 +51,8 @@ export function LotsView({ lots, acts, withGone, onWithGone }: LotsViewProps) {
     () => sortedLots(filteredLots(all, filter), order, locale),
     [all, filter, order, locale],
   )
+  const { begin } = acts
+  const act = useCallback((kind: LotActKind, lot: ShelfLot['lot']) => begin({ kind, lot }), [begin])
   function change(part: Partial<ListState>) {
     const next = { ...state, ...part }
     leftAs.set(window, next)
@@ -86,7 +89,7 @@ export function LotsView({ lots, acts, withGone, onWithGone }: LotsViewProps) {
             lots={shown}
             order={order}
             onOrder={(changed) => change({ order: changed })}
-            onAct={(kind, lot) => acts.begin({ kind, lot })}
+            onAct={act}
           />
         )}
       </div>

@@ -140,7 +140,7 @@ export function StocktakeForm({ lots, shelfId, place }: StocktakeFormProps) {
             : t(differs === 0 ? 'shelf.stocktake.summarySame' : 'shelf.stocktake.summary', {
                 counted,
                 all: rows.length,
-                differing: differs,
+                count: differs,
               })}{' '}
           {troubles > 0 && t('shelf.stocktake.problems', { count: troubles })}{' '}
           {differs > mostAtOnce && t('shelf.stocktake.tooMany', { most: mostAtOnce })}

@@ -47,7 +47,10 @@ export function StocktakeTable({ rows, written, refused, onTakeOut }: StocktakeT
               </Link>
               <br />
               <span className={styles.small}>
-                {t('shelf.stocktake.elsewhere', { filled: lot.filledCount, elsewhere })}{' '}
+                {t(elsewhere > 0 ? 'shelf.stocktake.elsewhere' : 'shelf.stocktake.filled', {
+                  filled: lot.filledCount,
+                  elsewhere,
+                })}{' '}
                 {isAdded && (
                   <Button
                     kind="quiet"
