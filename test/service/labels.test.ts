@@ -76,7 +76,7 @@ describe('labels.usual', () => {
 
   it('refuses a lot that is not there', async () => {
     const { refusal } = await withBottles()
-    const asked = { bottleLotIds: ['none'], strengthPrefix: 'none' } as const
+    const asked = { bottleLotIds: ['none'], strengthPrefix: 'none' as const }
     expect(await refusal('labels.usual', asked)).toMatchObject({ code: 'notFound' })
   })
 })

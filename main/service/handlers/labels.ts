@@ -93,7 +93,7 @@ const fileNameOf = (title: string, now: Date): string => {
   const letters = [
     ...title
       .normalize('NFC')
-      .replace(/[^\p{L}\p{N} -]/gu, '')
+      .replace(/[^\p{L}\p{N}-]+/gu, ' ')
       .trim(),
   ]
   const plain = letters.slice(0, 60).join('').trim()

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { isWithinLabelTolerance } from '../../../main/engine/index.ts'
+import { isWithinLabelTolerance, strengthOfProof } from '../../../main/engine/index.ts'
 import { readStrength, strengthWords } from '../../../main/papers/labels/strength-form.ts'
 import { americanForm, strengthForm, strengthTolerancePctVol } from '../../references/label-law.ts'
 
@@ -23,7 +23,7 @@ describe('strengthWords', () => {
       for (const prefix of ['none', 'alc', 'alcohol'] as const) {
         const said = strengthWords(strength, { locale: 'en-GB', units: 'metric', prefix })
         const [, before = '', number = '', unit = ''] =
-          /^(\D*?)\u00a0?([\d.]+)\u00a0(.*)$/.exec(said) ?? []
+          /^(?:([a-z.]+)\u00a0)?([\d.]+)\u00a0(.*)$/.exec(said) ?? []
         expect(['', ...strengthForm.mayPrecede]).toContain(before)
         expect((number.split('.')[1] ?? '').length).toBeLessThanOrEqual(strengthForm.mostDecimals)
         expect(unit.replace('\u00a0', ' ')).toBe(strengthForm.unit)
@@ -46,8 +46,12 @@ describe('strengthWords', () => {
   })
 
   it('is by volume at 60 °F with its proof in America', () => {
-    expect(words(30, { locale: 'en-US', units: 'us' })).toBe('30% alc/vol (60 proof)')
-    expect(words(29.5, { locale: 'en-US', units: 'us' })).toBe('29.5% alc/vol (59 proof)')
+    const ofProof = (proof: number) =>
+      words(strengthOfProof(proof), { locale: 'en-US', units: 'us' })
+    expect(ofProof(60)).toBe('30% alc/vol (60 proof)')
+    expect(ofProof(59)).toBe('29.5% alc/vol (59 proof)')
+    // At 60 °F the same spirit is a little less by volume.
+    expect(words(30, { locale: 'en-US', units: 'us' })).toBe('29.9% alc/vol (59.8 proof)')
   })
 })
 

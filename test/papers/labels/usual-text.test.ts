@@ -4,7 +4,13 @@ import { usualText, type LotFacts } from '../../../main/papers/labels/usual-text
 import type { Settings } from '../../../shared/channels.ts'
 import { allergenFruitIds } from '../../references/label-law.ts'
 
-const settings: Settings = { locale: 'en-GB', units: 'metric', theme: 'light', currency: 'EUR' }
+const settings: Settings = {
+  locale: 'en-GB',
+  units: 'metric',
+  theme: 'light',
+  currency: 'EUR',
+  reminders: false,
+}
 
 const walnut: LotFacts = {
   name: 'Green walnut 2024',
