@@ -3,18 +3,26 @@
  * form may change as fast as a slider moves, and only the newest is asked next. The last answer stays.
  */
 import { useState } from 'react'
-import type { Channel, Request } from '../../shared/channels.ts'
+import type { UseQueryResult } from '@tanstack/react-query'
+import type { Answer, Channel, Request } from '../../shared/channels.ts'
+import type { CallError } from './calls.ts'
 import { useRead } from './queries.ts'
 
 /** Answers to passing positions of a slider are not kept. */
 const keptMs = 2000
 
-export function useLatest<C extends Channel>(channel: C, wanted: Request<C>, isEnabled: boolean) {
+export function useLatest<C extends Channel>(
+  channel: C,
+  wanted: Request<C>,
+  isEnabled: boolean,
+): UseQueryResult<Answer<C>, CallError> {
   const [asked, setAsked] = useState(wanted)
+  // Whoever looks at nothing else of a query is not drawn anew just because it is on its way.
   const query = useRead(channel, asked, { isEnabled, keepsLast: true, keptMs })
-  const { isFetching } = query
+  const { data, error, isPlaceholderData } = query
+  const isOnItsWay = isEnabled && !error && (data === undefined || isPlaceholderData)
   const isBehind = JSON.stringify(wanted) !== JSON.stringify(asked)
   // While rendering, so that the question leaves with the movement that raised it.
-  if (isBehind && !(isFetching && isEnabled)) setAsked(wanted)
-  return { ...query, isBehind }
+  if (isBehind && !isOnItsWay) setAsked(() => wanted)
+  return query
 }

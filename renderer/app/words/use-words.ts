@@ -2,8 +2,8 @@
  * The words on screen by key: `t('codes.stage.steeping')`. i18next can type its keys too, but
  * with this many it instantiates two million types; these paths are worked out once and say the same.
  */
-import { useTranslation } from 'react-i18next'
 import type { en } from './en.ts'
+import { i18n } from './i18n.ts'
 
 type PluralEnding = '_zero' | '_one' | '_two' | '_few' | '_many' | '_other'
 type Stem<Key extends string> = Key extends `${infer Word}${PluralEnding}` ? Word : Key
@@ -22,13 +22,25 @@ export type WordListKey = Paths<typeof en, readonly string[]>
 
 export type Words = (key: WordKey, values?: Readonly<Record<string, string | number>>) => string
 
-export function useWords(): Words {
-  const { t } = useTranslation()
-  return t as unknown as Words
+const translate = i18n.t as unknown as Words
+
+/** Words without values never change, and a screen asks for the same hundred at every movement. */
+const plain = new Map<WordKey, string>()
+
+const words: Words = (key, values) => {
+  if (values) return translate(key, values)
+  const known = plain.get(key)
+  if (known !== undefined) return known
+  const word = translate(key)
+  plain.set(key, word)
+  return word
 }
 
+/** A window speaks one language for its life: another would need these words looked up anew. */
+export const useWords = (): Words => words
+
 /** Words that are a list, such as the steps of a method. */
-export function useWordList(): (key: WordListKey) => readonly string[] {
-  const { t } = useTranslation()
-  return (key) => t(key, { returnObjects: true }) as unknown as readonly string[]
-}
+export const useWordList = (): ((key: WordListKey) => readonly string[]) => list
+
+const list = (key: WordListKey) =>
+  i18n.t(key, { returnObjects: true }) as unknown as readonly string[]

@@ -1,11 +1,11 @@
 /** The whole chain from left to right: what flows into each stage, its vessels to scale, what it gives. */
 import { memo } from 'react'
-import { useWords } from '../../app/words/use-words.ts'
+import { useWords, type Words } from '../../app/words/use-words.ts'
 import type { ChainStage, DraftOutcome } from '../../../shared/schemas/drafts.ts'
 import { QuantityMark } from '../../parts/quantity/quantity-mark.tsx'
 import { Quantity } from '../../parts/quantity/quantity.tsx'
-import { useQuantities } from '../../parts/quantity/use-quantities.ts'
-import { useTimes } from '../../parts/time/use-times.ts'
+import { useQuantities, type Quantities } from '../../parts/quantity/use-quantities.ts'
+import { useTimes, type Times } from '../../parts/time/use-times.ts'
 import { bottleBrimMl } from '../../parts/vessel/batch-vessels.tsx'
 import { JarVessel } from '../../parts/vessel/jar-vessel.tsx'
 import { Vessel } from '../../parts/vessel/vessel.tsx'
@@ -23,7 +23,14 @@ const mmPerPixel = 3.1
 const mostBottlesDrawn = 6
 
 export const Chain = memo(function Chain({ outcome, bottleSizeMl, colour }: ChainProps) {
-  const t = useWords()
+  const told: Told = {
+    t: useWords(),
+    words: useDraftWords(),
+    inflowWords: useInflowWords(),
+    times: useTimes(),
+    q: useQuantities(),
+  }
+  const { t } = told
   return (
     <ol className={styles.chain} aria-label={t('draft.chain.label')}>
       {outcome.stages.map((stage, index) => (
@@ -34,23 +41,30 @@ export const Chain = memo(function Chain({ outcome, bottleSizeMl, colour }: Chai
           outcome={outcome}
           bottleSizeMl={bottleSizeMl}
           colour={colour}
+          told={told}
         />
       ))}
     </ol>
   )
 })
 
+/** How everything is said: asked for once, not by each stage. */
+interface Told {
+  readonly t: Words
+  readonly words: ReturnType<typeof useDraftWords>
+  readonly inflowWords: ReturnType<typeof useInflowWords>
+  readonly times: Times
+  readonly q: Quantities
+}
+
 interface StageCardProps extends ChainProps {
   stage: ChainStage
   index: number
+  told: Told
 }
 
-function StageCard({ stage, index, outcome, bottleSizeMl, colour }: StageCardProps) {
-  const t = useWords()
-  const words = useDraftWords()
-  const inflowWords = useInflowWords()
-  const times = useTimes()
-  const q = useQuantities()
+function StageCard({ stage, index, outcome, bottleSizeMl, colour, told }: StageCardProps) {
+  const { t, words, inflowWords, times, q } = told
   const { key, ordinal, from, to, liquid, vessels, inflows, lossMl, bottles } = stage
   const name = t(`draft.stage.${key}`)
   const isRepeated = outcome.stages.filter((other) => other.key === key).length > 1

@@ -1,19 +1,19 @@
 /** The answer, the chain, and every number that leads to it; nothing touches the ledger. */
-import { useCallback, useDeferredValue, useMemo, useState } from 'react'
+import { useCallback, useDeferredValue, useEffect, useMemo, useRef, useState } from 'react'
 import { useWords } from '../../app/words/use-words.ts'
 import type { Draft, DraftOutcome, DraftWishes, UnmetWish } from '../../../shared/schemas/drafts.ts'
 import { newId } from '../../app/new-id.ts'
 import { useWrite } from '../../app/queries.ts'
-import { Button, ButtonLink } from '../../parts/button/button.tsx'
+import { ButtonLink } from '../../parts/button/button.tsx'
 import { FailureNote } from '../../parts/failure/failure-note.tsx'
 import { Segments } from '../../parts/fields/segments.tsx'
 import { TextInput } from '../../parts/fields/text-input.tsx'
 import { Page, Section } from '../../parts/page/page.tsx'
 import { Chain } from './chain.tsx'
+import { EditorActions } from './editor-actions.tsx'
 import { draftOf, followed, stateOf, type DraftState } from './draft-state.ts'
 import { NumbersForm } from './numbers-form.tsx'
 import { OutcomeLine } from './outcome-line.tsx'
-import { PaperButton } from './paper-button.tsx'
 import { ShoppingTable } from './shopping-table.tsx'
 import { StartDialog } from './start-dialog.tsx'
 import { useDraftColour } from './use-draft-colour.ts'
@@ -54,6 +54,21 @@ export function DraftEditor({ kept }: { kept: Draft }) {
   const told = useDeferredValue(outcome)
   const isNameMissing = state.name.trim() === ''
   const present = draftOf(kept.id, { ...state, spec })
+  const latest = useRef(present)
+  useEffect(() => {
+    latest.current = present
+  })
+  const { mutate: keepDraft } = keep
+  const { mutate: keepAsRecipe } = keepRecipe
+  const onKeep = useCallback(() => {
+    const draft = latest.current
+    keepDraft(draft, { onSuccess: () => change({ spec: draft.spec }) })
+  }, [keepDraft, change])
+  const onKeepRecipe = useCallback(() => {
+    const { name, note, spec: recipe } = latest.current
+    keepAsRecipe({ id: recipeId, name, note, spec: recipe })
+  }, [keepAsRecipe, recipeId])
+  const onStart = useCallback(() => setStarting(true), [])
   const isKept = JSON.stringify(draftOf(kept.id, state)) === JSON.stringify(kept)
 
   /** The other way begins from what this one came to. */
@@ -74,29 +89,16 @@ export function DraftEditor({ kept }: { kept: Draft }) {
       }
       lead={outcome ? <OutcomeLine outcome={outcome} startAt={spec.startAt} /> : t('parts.loading')}
       actions={
-        <>
-          <Button kind="primary" onPress={() => setStarting(true)} isDisabled={!outcome?.finished}>
-            {t('draft.editor.start')}
-          </Button>
-          <Button
-            isBusy={keep.isPending}
-            isDisabled={isNameMissing}
-            onPress={() => keep.mutate(present, { onSuccess: () => change({ spec }) })}
-          >
-            {t('draft.editor.keep')}
-          </Button>
-          <Button
-            isBusy={keepRecipe.isPending}
-            isDisabled={isNameMissing}
-            onPress={() => {
-              const { name, note } = present
-              keepRecipe.mutate({ id: recipeId, name, note, spec })
-            }}
-          >
-            {t('draft.editor.asRecipe')}
-          </Button>
-          <PaperButton name={present.name || t('draft.title')} note={state.note} spec={spec} />
-        </>
+        <EditorActions
+          present={latest}
+          canStart={outcome?.finished !== undefined}
+          isNameMissing={isNameMissing}
+          isKeeping={keep.isPending}
+          isKeepingRecipe={keepRecipe.isPending}
+          onStart={onStart}
+          onKeep={onKeep}
+          onKeepRecipe={onKeepRecipe}
+        />
       }
     >
       <div className={styles.told} aria-live="polite">

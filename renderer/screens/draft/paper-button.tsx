@@ -1,7 +1,7 @@
 /** Makes the one-page plan and hands it to the maker as a file. */
-import { useState } from 'react'
+import { useState, type RefObject } from 'react'
 import { useWords } from '../../app/words/use-words.ts'
-import type { DraftSpec } from '../../../shared/schemas/drafts.ts'
+import type { Draft } from '../../../shared/schemas/drafts.ts'
 import { useBridge } from '../../app/bridge-context.tsx'
 import { call } from '../../app/calls.ts'
 import { useSettings } from '../../app/settings.tsx'
@@ -9,13 +9,8 @@ import { Button } from '../../parts/button/button.tsx'
 import { FailureNote } from '../../parts/failure/failure-note.tsx'
 import { handPaper } from '../../parts/paper/hand-paper.ts'
 
-export interface PaperButtonProps {
-  name: string
-  note: string
-  spec: DraftSpec
-}
-
-export function PaperButton({ name, note, spec }: PaperButtonProps) {
+/** `draft` is read when the button is pressed. */
+export function PaperButton({ draft }: { draft: RefObject<Draft> }) {
   const t = useWords()
   const bridge = useBridge()
   const { units } = useSettings()
@@ -26,8 +21,11 @@ export function PaperButton({ name, note, spec }: PaperButtonProps) {
     setBusy(true)
     setError(null)
     try {
+      const { name, note, spec } = draft.current
       const size = units === 'us' ? 'Letter' : 'A4'
-      handPaper(await call(bridge, 'drafts.paper', { name, note, spec, size }))
+      handPaper(
+        await call(bridge, 'drafts.paper', { name: name || t('draft.title'), note, spec, size }),
+      )
     } catch (failure) {
       setError(failure instanceof Error ? failure : new Error(String(failure)))
     } finally {

@@ -2,7 +2,7 @@
 import { useCallback, useState } from 'react'
 import type { Batch } from '../../../shared/schemas/cellar.ts'
 import type { MarryRequest, PartLimits } from '../../../shared/schemas/marrying.ts'
-import { useRead } from '../../app/queries.ts'
+import { useLatest } from '../../app/use-latest.ts'
 import { useWords } from '../../app/words/use-words.ts'
 import { ButtonLink } from '../../parts/button/button.tsx'
 import { FailureNote } from '../../parts/failure/failure-note.tsx'
@@ -30,10 +30,7 @@ export function MarryScreen() {
     [],
   )
   const request = requestOf(entries)
-  const { data, error } = useRead('marry.solve', request ?? idle, {
-    isEnabled: request !== undefined,
-    keepsLast: true,
-  })
+  const { data, error } = useLatest('marry.solve', request ?? idle, request !== undefined)
   const reply = request && data
   const isEmpty = places.isHere && places.all.every(({ there }) => there === undefined)
   return (

@@ -1,7 +1,7 @@
 /** How the jar's liquid shall be, what may be added, and what that comes to. */
 import { useCallback, useState } from 'react'
 import type { MendRequest, PartLimits } from '../../../../shared/schemas/marrying.ts'
-import { useRead } from '../../../app/queries.ts'
+import { useLatest } from '../../../app/use-latest.ts'
 import { useWords } from '../../../app/words/use-words.ts'
 import { FailureNote } from '../../../parts/failure/failure-note.tsx'
 import { Toggles } from '../../../parts/fields/toggles.tsx'
@@ -45,10 +45,10 @@ export function MendForm({ jar, trouble, others, places }: MendFormProps) {
     [],
   )
   const request = liquid && requestOf(jar, { ...cure, value, holds, parts })
-  const { data, error } = useRead(
+  const { data, error } = useLatest(
     'mend.solve',
     request ?? { jarId: jar.place.slice('jar:'.length), wishes: {}, parts: [] },
-    { isEnabled: request !== undefined, keepsLast: true },
+    request !== undefined,
   )
   if (!liquid) return null
   const now = liquid[cure.target]
