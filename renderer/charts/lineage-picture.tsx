@@ -40,7 +40,7 @@ export function LineagePicture({ lineage, amount, nameOf, colourOf }: LineagePic
       <div className={styles.scroll}>
         <div
           className={styles.picture}
-          style={{ height: layout.heightPx, minWidth: `${layout.columns * 11.5}rem` }}
+          style={{ height: layout.heightPx, minWidth: `${layout.columns * 9.5}rem` }}
         >
           <svg
             className={styles.streams}

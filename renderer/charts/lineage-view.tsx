@@ -1,7 +1,7 @@
 /** A lineage as a picture or a table, with its ends beside it. */
 import { useState } from 'react'
 import { useWords } from '../app/words/use-words.ts'
-import type { Lineage } from '../../shared/schemas/shelf.ts'
+import type { Lineage, LineageNode } from '../../shared/schemas/shelf.ts'
 import { Button } from '../parts/button/button.tsx'
 import { Segments } from '../parts/fields/segments.tsx'
 import { useBatches } from '../parts/names/use-names.ts'
@@ -26,6 +26,9 @@ export function LineageView({ lineage, title, towards }: LineageViewProps) {
   const [isTable, setTable] = useState(false)
   const [amount, setAmount] = useState<LineageAmount>('mass')
   const ends = lineage[towards]
+  // Of a purchase followed forward, what stands in the pantry is what is left of it.
+  const endName = (node: LineageNode) =>
+    towards === 'destinations' && node.kind === 'lot' ? t('shelf.lineage.left') : nameOf(node)
   return (
     <>
       <Section
@@ -66,7 +69,7 @@ export function LineageView({ lineage, title, towards }: LineageViewProps) {
           <LineageEnds
             ends={ends}
             nodes={lineage.nodes}
-            nameOf={nameOf}
+            nameOf={endName}
             caption={t(`shelf.lineage.${towards}Caption`)}
             header={t(towards === 'origins' ? 'shelf.lineage.origin' : 'shelf.lineage.destination')}
           />

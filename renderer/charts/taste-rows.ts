@@ -1,4 +1,5 @@
 /** A taste over years: for each axis the scores of one lot, or of two on the same axes. */
+import { msPerDay } from '../../shared/spans-of-time.ts'
 import type { MoveOf, TasteAxis } from '../../shared/schemas/moves.ts'
 import { TasteAxis as AllAxes } from '../../shared/schemas/moves.ts'
 import type { TimeDomain } from './time-axis.ts'
@@ -45,14 +46,14 @@ const seriesOf = (lot: TastedLot, axis: TasteAxis, by: TasteTime): TastePoint[] 
     })
     .sort((a, b) => a.xMs - b.xMs)
 
-const msPerMonth = 30.44 * 86_400_000
+const msPerMonth = 30.44 * msPerDay
 
-/** One domain for all panels, a month at least, with room so that no mark stands on the edge. */
+/** One domain for all panels, half a year at least, with room so that no mark stands on the edge. */
 export function tasteDomain(panels: readonly TastePanel[]): TimeDomain {
   const all = panels.flatMap(({ series }) => series.flat().map(({ xMs }) => xMs))
   if (all.length === 0) return { fromMs: 0, toMs: msPerMonth }
   const least = Math.min(...all)
   const greatest = Math.max(...all)
-  const room = Math.max(msPerMonth / 2, 0.06 * (greatest - least))
+  const room = Math.max(3 * msPerMonth, 0.06 * (greatest - least))
   return { fromMs: least - room, toMs: greatest + room }
 }

@@ -5,7 +5,8 @@ import { useRead } from '../../app/queries.ts'
 import { Button, ButtonLink } from '../../parts/button/button.tsx'
 import { ReadState } from '../../parts/failure/read-state.tsx'
 import { Empty, Page } from '../../parts/page/page.tsx'
-import type { ShelfLots } from '../../../shared/schemas/shelf.ts'
+import type { ShelfLot, ShelfLots } from '../../../shared/schemas/shelf.ts'
+import { nameOfAct, type Act } from './acts/act.ts'
 import { ActDialog } from './acts/act-dialog.tsx'
 import { ToldNote } from './acts/told-note.tsx'
 import { useActs, type Acts } from './acts/use-acts.ts'
@@ -23,22 +24,15 @@ export function ShelfScreen({ view }: { view: ShelfView }) {
   const [withGone, setWithGone] = useState(false)
   const shelf = useRead('shelf.lots', { withGone }, { keepsLast: true })
   const lots = shelf.data?.lots ?? []
-  const next = shelf.data && firstToDrink(shelf.data)
+  const next = shelf.data && firstAct(shelf.data)
   return (
     <Page
       title={t('shelf.title')}
       lead={shelf.data && lots.length > 0 && <Answer shelf={shelf.data} />}
       actions={
         next && (
-          <Button
-            kind="primary"
-            onPress={() => acts.begin({ kind: 'drawBottle', lot: next })}
-            aria-label={t('shelf.lots.actOf', {
-              act: t('shelf.act.drawBottle.name'),
-              name: next.name,
-            })}
-          >
-            {t('shelf.act.drawBottle.title', { name: next.name })}
+          <Button kind="primary" onPress={() => acts.begin(next)}>
+            {t(`shelf.act.${next.kind}.title`, { name: nameOfAct(next) })}
           </Button>
         )
       }
@@ -90,14 +84,20 @@ function Shown({ view, shelf, acts, withGone, onWithGone }: ShownProps) {
   }
 }
 
-/** The first full bottle worth taking, or else the ready lot that fades soonest. */
-function firstToDrink({ lots, drinkFirst }: ShelfLots) {
+/** What helps most: the opened bottle that is best drunk up, or the first full one worth taking. */
+function firstAct({ lots, opened, drinkFirst }: ShelfLots): Act | undefined {
   const standing = lots.filter(({ lot }) => lot.count > 0)
-  const byId = new Map(standing.map(({ lot }) => [lot.id, lot]))
-  const urgent = drinkFirst.find(({ bottleLotId }) => byId.has(bottleLotId))
-  if (urgent) return byId.get(urgent.bottleLotId)
-  const [soonest] = standing
-    .filter(({ window }) => window.phase === 'ready')
-    .toSorted((a, b) => a.window.fadingAt.likely.localeCompare(b.window.fadingAt.likely))
-  return soonest?.lot
+  const draw = (found: ShelfLot | undefined): Act | undefined =>
+    found && { kind: 'drawBottle', lot: found.lot }
+  for (const { bottleLotId, because } of drinkFirst) {
+    const bottle = opened.find((one) => one.bottleLotId === bottleLotId && one.liquid)
+    if (because === 'opened' && bottle)
+      return { kind: 'pourGlass', opened: bottle, others: opened.filter((one) => one !== bottle) }
+    const full = draw(standing.find(({ lot }) => lot.id === bottleLotId))
+    if (full) return full
+  }
+  const ready = standing.filter(({ window }) => window.phase === 'ready')
+  return draw(
+    ready.toSorted((a, b) => a.window.fadingAt.likely.localeCompare(b.window.fadingAt.likely))[0],
+  )
 }

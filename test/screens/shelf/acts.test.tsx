@@ -3,7 +3,15 @@ import { beforeAll, describe, expect, it } from 'vitest'
 import type { Move } from '../../../shared/schemas/moves.ts'
 import { refused } from '../fake-bridge.ts'
 import { showApp } from '../show.tsx'
-import { opened, preview, recorded, shelfAnswers, shelfPage, wasRecorded } from './shelf-fixture.ts'
+import {
+  opened,
+  preview,
+  recorded,
+  shelfAnswers,
+  shelfLots,
+  shelfPage,
+  wasRecorded,
+} from './shelf-fixture.ts'
 
 beforeAll(async () => {
   await import('../../../renderer/screens/shelf/shelf-screen.tsx')
@@ -33,7 +41,7 @@ describe('acts on a lot', () => {
   it('draws one bottle unless told otherwise, tells it, and takes it back', async () => {
     const shown = show('/shelf')
     const { user, bridge } = shown
-    await user.click((await screen.findAllByRole('button', { name: 'Draw: Raspberry 2024' }))[1]!)
+    await user.click(await screen.findByRole('button', { name: 'Draw: Raspberry 2024' }))
     expect(screen.getByText('7 there; 6 left after this.')).toBeTruthy()
     await user.click(within(screen.getByRole('dialog')).getByRole('button', { name: 'Draw' }))
     expect(asked(shown)).toMatchObject([
@@ -154,6 +162,22 @@ describe('acts on a lot', () => {
     expect(screen.getByRole('textbox', { name: /Bottles/ }).getAttribute('aria-invalid')).toBe(
       'true',
     )
+  })
+})
+
+describe('the one next act of the shelf', () => {
+  it('drinks up the opened bottle that loses by waiting', async () => {
+    const shown = show('/shelf')
+    await shown.user.click(
+      await screen.findByRole('button', { name: 'Pour a glass of Raspberry 2024' }),
+    )
+    await shown.user.click(screen.getByRole('button', { name: 'Pour' }))
+    expect(asked(shown)).toMatchObject([{ kind: 'pourGlass', openedId: 'open-1', volumeMl: 40 }])
+  })
+
+  it('draws from the ready lot that fades first where nothing presses', async () => {
+    show('/shelf', { 'shelf.lots': shelfLots({ opened: [], drinkFirst: [] }) })
+    expect(await screen.findByRole('button', { name: 'Draw from Quince 2023' })).toBeTruthy()
   })
 })
 
