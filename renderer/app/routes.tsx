@@ -71,8 +71,15 @@ export const Routes = () => (
       </Route>
       <Route path="/today" component={TodayScreen} />
       <Route path="/batches" component={BatchesScreen} />
-      <Route path="/batches/:id">
-        {({ id }) => <BatchScreen key={id} batchId={decodeURIComponent(id)} />}
+      {/* One route, so that what was recorded last can still be undone once its task is done. */}
+      <Route path={/^\/batches\/(?<id>[^/]+)(?:\/do\/(?<task>[^/]+))?$/}>
+        {({ id, task }) => (
+          <BatchScreen
+            key={id}
+            batchId={decodeURIComponent(id ?? '')}
+            taskId={task && decodeURIComponent(task)}
+          />
+        )}
       </Route>
       <Route path="/compare/:ids?">
         {({ ids }) => <CompareScreen ids={decodeURIComponent(ids ?? '').split(',')} />}

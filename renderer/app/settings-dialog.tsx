@@ -6,6 +6,7 @@ import { DialogActions, SheetDialog } from '../parts/dialog/sheet-dialog.tsx'
 import { FailureNote } from '../parts/failure/failure-note.tsx'
 import { Segments } from '../parts/fields/segments.tsx'
 import { useWrite } from './queries.ts'
+import { ReminderField } from './reminder-field.tsx'
 import { SettingsFields } from './settings-fields.tsx'
 
 export interface SettingsDialogProps {
@@ -29,6 +30,10 @@ export function SettingsDialog({ settings, isOpen, onClose }: SettingsDialogProp
         }))}
       />
       <SettingsFields settings={settings} onChange={(changed) => change.mutate(changed)} />
+      <ReminderField
+        isOn={settings.reminders}
+        onChange={(reminders) => change.mutate({ reminders })}
+      />
       <FailureNote error={change.error} />
       <DialogActions>
         <Button kind="primary" onPress={onClose}>

@@ -7,6 +7,7 @@ import { Button } from '../parts/button/button.tsx'
 import { Vessel } from '../parts/vessel/vessel.tsx'
 import { DemoBanner } from './demo-banner.tsx'
 import { SettingsDialog } from './settings-dialog.tsx'
+import { useDailyReminder } from './use-daily-reminder.ts'
 import styles from './shell.module.css'
 
 const screens = [
@@ -25,6 +26,7 @@ const screens = [
 export function Shell({ cellar, children }: { cellar: CellarStatus; children: ReactNode }) {
   const t = useWords()
   const [isSettingsOpen, setSettingsOpen] = useState(false)
+  useDailyReminder(cellar.settings.reminders)
   return (
     <div className={styles.shell}>
       <a

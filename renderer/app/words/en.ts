@@ -12,6 +12,7 @@ import { screens } from './en/screens.ts'
 import { season } from './en/season.ts'
 import { shelf } from './en/shelf.ts'
 import { shell } from './en/shell.ts'
+import { today } from './en/today.ts'
 
 export const en = {
   codes,
@@ -26,5 +27,6 @@ export const en = {
   marry,
   season,
   shelf,
+  today,
   ...screens,
 } as const

@@ -24,16 +24,23 @@ import { LogPanel } from './log/log-panel.tsx'
 import { PlanSection } from './plan-section.tsx'
 import { TimelineSection } from './timeline/timeline-section.tsx'
 import { useLog } from './use-log.ts'
+import { useTaskForm } from './use-task-form.ts'
 import { YieldSection } from './yield-section.tsx'
 import styles from './batch-screen.module.css'
 
-export function BatchScreen({ batchId }: { batchId: string }) {
+interface BatchScreenProps {
+  batchId: string
+  /** The task that the page was opened for: its form comes filled in. */
+  taskId?: string | undefined
+}
+
+export function BatchScreen({ batchId, taskId }: BatchScreenProps) {
   const t = useWords()
   const page = useRead('batches.page', { batchId })
   // Names of vessels and goods are on every line: without them the page would tell ids.
   const jars = useRead('jars.list', {})
   const pantry = useRead('pantry.list', {})
-  if (page.data && jars.data && pantry.data) return <Shown page={page.data} />
+  if (page.data && jars.data && pantry.data) return <Shown page={page.data} taskId={taskId} />
   const waiting = [page, jars, pantry].find(({ isError }) => isError) ?? page
   return (
     <Page title={t('shell.screens.batches')} before={<Back />}>
@@ -47,11 +54,12 @@ const Back = () => {
   return <Link href="/batches">{t('batch.back')}</Link>
 }
 
-function Shown({ page }: { page: BatchPage }) {
+function Shown({ page, taskId }: { page: BatchPage; taskId: string | undefined }) {
   const t = useWords()
   const { summary } = page
   const { batch, next } = summary
   const log = useLog(batch.id)
+  const isDoneAlready = useTaskForm(summary, taskId, log)
   const batches = useBatches()
   const [isEditing, setIsEditing] = useState(false)
   const [axis, setAxis] = useState<TimeAxisKind>('days')
@@ -91,6 +99,7 @@ function Shown({ page }: { page: BatchPage }) {
     >
       <Answer summary={summary} />
       <Cautions page={page} />
+      {isDoneAlready && <output>{t('today.task.done')}</output>}
       <LogPanel
         summary={summary}
         open={log.open}

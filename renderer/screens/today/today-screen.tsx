@@ -1,50 +1,55 @@
 /** What needs hands now, across all batches, in the order of what is lost by waiting. */
-import { msPerDay } from '../../../shared/spans-of-time.ts'
-import { useWords } from '../../app/words/use-words.ts'
-import { Link } from 'wouter'
-import type { Answer } from '../../../shared/channels.ts'
+import { useEffect, useRef, useState } from 'react'
+import type { Today } from '../../../shared/schemas/schedule.ts'
 import { useRead } from '../../app/queries.ts'
-import { ButtonLink } from '../../parts/button/button.tsx'
+import { useWords } from '../../app/words/use-words.ts'
+import { Button, ButtonLink } from '../../parts/button/button.tsx'
+import { FailureNote } from '../../parts/failure/failure-note.tsx'
 import { ReadState } from '../../parts/failure/read-state.tsx'
+import { Segments } from '../../parts/fields/segments.tsx'
 import { Empty, Page, Section } from '../../parts/page/page.tsx'
 import { useTimes } from '../../parts/time/use-times.ts'
+import { CalendarDialog } from './calendar-dialog.tsx'
 import { CautionList } from './caution-list.tsx'
-import { inOrderOfNeed, reachableAt, type DueBatch } from './due.ts'
-import { StepList } from './step-list.tsx'
+import { PutOffSection } from './put-off-section.tsx'
+import { CameReady, RunningLow } from './shelf-news.tsx'
+import { isPressing, views, type View } from './task-groups.ts'
+import { TaskList } from './task-list.tsx'
+import { TaskViews } from './task-views.tsx'
+import { useTodayActs, type TodayActs } from './use-today-acts.ts'
 import styles from './today-screen.module.css'
 
 export function TodayScreen() {
   const t = useWords()
   const today = useRead('today.list', {})
-  if (!today.data)
-    return (
-      <Page title={t('today.title')}>
-        <ReadState query={today}>{() => null}</ReadState>
-      </Page>
-    )
-  return <TodayPage today={today.data} />
+  useNewDay(today.refetch)
+  if (today.data) return <TodayPage today={today.data} />
+  return (
+    <Page title={t('today.title')}>
+      <ReadState query={today}>{() => null}</ReadState>
+    </Page>
+  )
 }
 
-/** Steps further off than this are counted, not listed. */
-const horizonDays = 30
-
-/** What came ready longer ago than this is no news. */
-const newsDays = 90
-
-function TodayPage({ today }: { today: Answer<'today.list'> }) {
-  const t = useWords()
+/** A window stays open overnight: what was told is yesterday's by then. */
+function useNewDay(readAgain: () => unknown) {
   const { now } = useTimes()
-  const steps = inOrderOfNeed(today.batches, now)
-  const of = (...states: DueBatch['state'][]) => steps.filter(({ state }) => states.includes(state))
-  const daysFromNow = (days: number) => new Date(now.getTime() + days * msPerDay).toISOString()
-  const coming = of('coming')
-  const soon = coming.filter(
-    ({ summary }) => (reachableAt(summary.next) ?? '') <= daysFromNow(horizonDays),
-  )
-  const ripe = of('ripe')
-  const newlyRipe = ripe.filter(({ summary }) => (summary.next.due ?? '') >= daysFromNow(-newsDays))
-  const pressing = of('late', 'due')
-  if (steps.length === 0 && today.cautions.length === 0)
+  const day = now.toDateString()
+  const toldFor = useRef(day)
+  useEffect(() => {
+    if (toldFor.current !== day) void readAgain()
+    toldFor.current = day
+  }, [day, readAgain])
+}
+
+function TodayPage({ today }: { today: Today }) {
+  const t = useWords()
+  const [view, setView] = useState<View>('need')
+  const [isCalendarOpen, setCalendarOpen] = useState(false)
+  const acts = useTodayActs(today.batches)
+  const { now, week, putOff, batches, cautions } = today
+  const isQuiet = [now, week, putOff, cautions, today.cameReady].every(({ length }) => length === 0)
+  if (isQuiet && !today.after)
     return (
       <Page title={t('today.title')}>
         <Empty
@@ -59,68 +64,57 @@ function TodayPage({ today }: { today: Answer<'today.list'> }) {
       </Page>
     )
   return (
-    <Page title={t('today.title')} lead={<Lead pressing={pressing.length} next={coming[0]} />}>
-      {pressing.length > 0 && (
-        <Section title={t('today.dueState.due')}>
-          <StepList steps={pressing} />
+    <Page
+      title={t('today.title')}
+      lead={<Lead today={today} />}
+      actions={<Button onPress={() => setCalendarOpen(true)}>{t('today.calendar.open')}</Button>}
+    >
+      <Told acts={acts} />
+      <FailureNote error={acts.error} />
+      {now.length > 1 && (
+        <Segments
+          label={t('today.view')}
+          isLabelHidden
+          value={view}
+          onChange={setView}
+          choices={views.map((value) => ({ value, label: t(`today.views.${value}`) }))}
+        />
+      )}
+      <TaskViews view={view} onView={setView} tasks={now} batches={batches} acts={acts} />
+      {now.length > 0 && <p className={styles.keys}>{t('today.keys')}</p>}
+      {cautions.length > 0 && <CautionList cautions={cautions} batches={batches} />}
+      {week.length > 0 && (
+        <Section title={t('today.week')}>
+          <TaskList tasks={week} batches={batches} acts={acts} />
         </Section>
       )}
-      {today.cautions.length > 0 && (
-        <CautionList cautions={today.cautions} batches={today.batches} />
-      )}
-      {of('ready').length > 0 && (
-        <Section title={t('today.dueState.ready')}>
-          <StepList steps={of('ready')} />
-        </Section>
-      )}
-      {newlyRipe.length > 0 && (
-        <Section title={t('today.dueState.ripe')}>
-          <StepList steps={newlyRipe} />
-        </Section>
-      )}
-      {soon.length > 0 && (
-        <Section title={t('today.dueState.coming')}>
-          <StepList steps={soon} />
-        </Section>
-      )}
-      <div className={styles.asides}>
-        {ripe.length > newlyRipe.length && (
-          <Aside
-            text={t('today.readyLonger', { count: ripe.length - newlyRipe.length })}
-            href="/shelf"
-            link={t('today.toShelf')}
-          />
-        )}
-        {coming.length > soon.length && (
-          <Aside
-            text={t('today.later', { count: coming.length - soon.length })}
-            href="/batches"
-            link={t('today.toBatches')}
-          />
-        )}
-      </div>
+      <CameReady lots={today.cameReady} />
+      <RunningLow kinds={today.runningLow} />
+      <PutOffSection tasks={putOff} batches={batches} acts={acts} />
+      {isCalendarOpen && <CalendarDialog onClose={() => setCalendarOpen(false)} />}
     </Page>
   )
 }
 
-interface AsideProps {
-  text: string
-  href: string
-  link: string
-}
-
-const Aside = ({ text, href, link }: AsideProps) => (
-  <p className={styles.aside}>
-    {text} <Link href={href}>{link}</Link>
-  </p>
-)
-
-function Lead({ pressing, next }: { pressing: number; next: DueBatch | undefined }) {
+function Lead({ today: { now, week, after, batches } }: { today: Today }) {
   const t = useWords()
   const times = useTimes()
+  const pressing = now.filter(isPressing).length
   if (pressing > 0) return t('today.needHands', { count: pressing })
-  const early = next && reachableAt(next.summary.next)
-  if (!next || early === undefined) return t('today.nothingDue')
-  const { name } = next.summary.batch
-  return `${t('today.nothingDue')} ${t('today.nextUp', { name, when: times.fromNow(early) })}`
+  const next = week[0] ?? after
+  const name = batches.find(({ batch }) => batch.id === next?.batchId)?.batch.name
+  if (!next || name === undefined) return t('today.nothingDue')
+  const words = { deed: t(`today.kind.${next.kind}`), name, when: times.fromNow(next.early) }
+  return `${t('today.nothingDue')} ${t('today.nextUp', words)}`
+}
+
+/** What was done from here last, with its undo; read out when it changes. */
+function Told({ acts: { told } }: { acts: TodayActs }) {
+  const t = useWords()
+  return (
+    <div className={styles.told}>
+      <output>{told?.words}</output>
+      {told?.undo && <Button onPress={told.undo}>{t('today.putOff.undo')}</Button>}
+    </div>
+  )
 }

@@ -1,15 +1,7 @@
 /** Words of the screens, one entry a screen; a batch's page has a file of its own. */
 import type { MatterKind } from '../../../../shared/matter.ts'
 import type { Balance } from '../../../../shared/schemas/cellar.ts'
-import type { DueState } from '../../../screens/today/due.ts'
 import type { StageGroup } from '../../../screens/batches/stage-groups.ts'
-
-const dueState = {
-  due: 'Wants hands',
-  ready: 'Can be done now',
-  ripe: 'Came ready',
-  coming: 'Coming up',
-} as const satisfies Record<Exclude<DueState, 'late'>, string>
 
 const stageGroup = {
   all: 'All',
@@ -66,31 +58,6 @@ export const screens = {
     jarName: '{{kind}} {{number}}',
     fewer: 'Fewer',
     more: 'More',
-  },
-  today: {
-    title: 'Today',
-    needHands_one: '{{count}} batch needs your hands.',
-    needHands_other: '{{count}} batches need your hands.',
-    nothingDue: 'Nothing needs your hands today.',
-    nextUp: 'Next: {{name}}, {{when}}.',
-    dueState,
-    inJars: 'in {{jars}}',
-    dueOn: 'due {{day}}',
-    dueFrom: 'from {{day}}',
-    readySince: 'ready since {{day}}',
-    readyOn: 'ready {{day}}',
-    readyLonger_one: '{{count}} batch has been ready for longer.',
-    readyLonger_other: '{{count}} batches have been ready for longer.',
-    toShelf: 'Go to the shelf',
-    lateFrom: 'late since {{day}}',
-    lateAt: 'late from {{day}}',
-    anyTime: 'whenever you have the fruit',
-    cautions: 'Cautions',
-    later_one: '{{count}} more batch comes later.',
-    later_other: '{{count}} more batches come later.',
-    toBatches: 'All batches',
-    empty: 'No batch is in hand. Open one, and what it needs will be told here in time.',
-    toOpen: 'Go to Batches',
   },
   batches: {
     title: 'Batches',

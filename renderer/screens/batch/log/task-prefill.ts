@@ -1,0 +1,71 @@
+/** A form filled in as a task proposes it: which jars, how much, through what. What is known better stays. */
+import type { Proposal } from '../../../../shared/schemas/schedule.ts'
+import { fullBottles, type BottlingDraft } from './drafts/bottling.ts'
+import type { Draft } from './drafts/draft.ts'
+
+/** `freeMlOf` tells what pours from a jar now. */
+export function asProposed(
+  draft: Draft,
+  proposal: Proposal,
+  freeMlOf: (jarId: string) => number,
+): Draft {
+  const { jarIds, amount } = proposal
+  const [jarId] = jarIds
+  switch (draft.kind) {
+    case 'charge':
+    case 'coverWithSugar':
+    case 'pourSpirit': {
+      const { refuseG = draft.refuseG, cut = draft.cut } = proposal
+      return { ...draft, jarIds: some(jarIds, draft.jarIds), amount, refuseG, cut }
+    }
+    case 'stir':
+      return { ...draft, jarIds: some(jarIds, draft.jarIds) }
+    case 'drawOff':
+    case 'press': {
+      const fromJarIds = some(jarIds, draft.fromJarIds)
+      // The vessel was chosen for what usually pours: it must not be one that is poured from.
+      const isTaken = draft.toJarId !== undefined && fromJarIds.includes(draft.toJarId)
+      return { ...draft, fromJarIds, toJarId: isTaken ? undefined : draft.toJarId }
+    }
+    case 'marry':
+      return { ...draft, jarIds: some(jarIds, draft.jarIds) }
+    case 'filter':
+      return {
+        ...draft,
+        medium: proposal.medium ?? draft.medium,
+        ...(jarId !== undefined &&
+          jarId !== draft.fromJarId && { fromJarId: jarId, toJarId: jarId }),
+      }
+    case 'bottle':
+      return bottled(draft, proposal, freeMlOf)
+    case 'discard':
+      return jarId === undefined ? draft : { ...draft, subject: 'jar', jarId, part: 'all' }
+    default:
+      return withLot(draft, proposal)
+  }
+}
+
+const some = (proposed: readonly string[], usual: readonly string[]): readonly string[] =>
+  proposed.length > 0 ? proposed : usual
+
+function bottled(
+  draft: BottlingDraft,
+  { jarIds, bottleSizeMl, count }: Proposal,
+  freeMlOf: (jarId: string) => number,
+): BottlingDraft {
+  const fromJarId = jarIds[0] ?? draft.fromJarId
+  const sizeMl = bottleSizeMl ?? draft.bottleSizeMl
+  const full =
+    fromJarId === undefined || sizeMl === undefined
+      ? draft.count
+      : fullBottles(freeMlOf(fromJarId), sizeMl)
+  // No more than planned, and no more than there is.
+  const planned = count === undefined || full === undefined ? full : Math.min(count, full)
+  return { ...draft, fromJarId, bottleSizeMl: sizeMl, count: planned }
+}
+
+/** A tasting is of the lot that the task is about. */
+function withLot(draft: Draft, { kind, bottleLotId }: Proposal): Draft {
+  if (kind !== 'taste' || bottleLotId === undefined || !('bottleLotId' in draft)) return draft
+  return { ...draft, jarId: undefined, bottleLotId } as Draft
+}

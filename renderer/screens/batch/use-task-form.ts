@@ -1,0 +1,42 @@
+/** Opens the form of the task that the page was asked for, filled in, once; then the page is a page again. */
+import { useEffect, useRef } from 'react'
+import { useLocation } from 'wouter'
+import type { BatchSummary } from '../../../shared/schemas/cellar.ts'
+import { useRead } from '../../app/queries.ts'
+import { asProposed } from './log/task-prefill.ts'
+import type { useLog } from './use-log.ts'
+
+/** True when what the page was opened for is done already. */
+export function useTaskForm(
+  { batch, jars }: BatchSummary,
+  taskId: string | undefined,
+  { open, openForm }: Pick<ReturnType<typeof useLog>, 'open' | 'openForm'>,
+): boolean {
+  const isAsked = taskId !== undefined
+  const task = useRead('schedule.task', { taskId: taskId ?? nobody }, { isEnabled: isAsked }).data
+  const [, navigate] = useLocation()
+  const opened = useRef<string>(undefined)
+
+  useEffect(() => {
+    if (!isAsked || !task?.log || opened.current === taskId) return
+    opened.current = taskId
+    const { log } = task
+    const freeMlOf = (jarId: string) =>
+      jars.find((contents) => contents.jarId === jarId)?.liquid?.volumeMl ?? 0
+    // Bottles are drawn on the shelf.
+    if (log.kind === 'pourGlass' || log.kind === 'drawBottle') return
+    openForm(log.kind, (draft) => asProposed(draft, log, freeMlOf))
+  }, [isAsked, task, taskId, jars, openForm])
+
+  const wasOpen = useRef(false)
+  useEffect(() => {
+    const isLeft = wasOpen.current && open === undefined && opened.current === taskId
+    wasOpen.current = open !== undefined
+    if (isAsked && isLeft) navigate(`/batches/${encodeURIComponent(batch.id)}`, { replace: true })
+  }, [isAsked, open, taskId, batch.id, navigate])
+
+  return isAsked && task === null && open === undefined
+}
+
+/** Asked for only while there is no task to ask for. */
+const nobody = 'none.none.1'
