@@ -34,7 +34,7 @@ export function scheduledTasks(session: Session, batchId?: string): ScheduledTas
   const now = nowMs(session)
   const batches = batchesInHand(session).filter(({ id }) => batchId === undefined || id === batchId)
   const known = knownOf(session)
-  const fading = shelfNews(session).fading.filter(
+  const fading = known.shelf.fading.filter(
     (bottles) => batchId === undefined || bottles.batchId === batchId,
   )
   return [
@@ -56,7 +56,8 @@ export const timeZoneOf = ({ options }: Session): string =>
 export const todayOf = (session: Session): string => dayOf(nowMs(session), timeZoneOf(session))
 
 /** What is asked of every batch, read once. */
-function knownOf({ book, ledger }: Session) {
+function knownOf(session: Session) {
+  const { book, ledger } = session
   const { cellar } = ledger.folded
   const jarsByBatch = new Map<string, [string, JarState][]>()
   for (const [jarId, jar] of cellar.jars)
@@ -66,6 +67,7 @@ function knownOf({ book, ledger }: Session) {
   )
   return {
     jarsByBatch,
+    shelf: shelfNews(session),
     capacities: new Map(allJars(book).map(({ id, capacityMl }) => [id, capacityMl])),
     plans: new Map(allPlans(book).map((plan) => [plan.batchId, plan])),
     spiritPctVol: strengths.length === 0 ? undefined : Math.max(...strengths),
@@ -92,7 +94,10 @@ function toSchedule(
   const lots = (progress?.bottleLotIds ?? [])
     .flatMap((id) => {
       const lot = cellar.bottles.get(id)
-      return lot ? [{ id, bottledAtMs: lot.bottledAtMs, count: lot.count }] : []
+      if (!lot) return []
+      const readyAtMs = known.shelf.readyAtMs(id)
+      const { bottledAtMs, count } = lot
+      return [{ id, bottledAtMs, count, ...(readyAtMs !== undefined && { readyAtMs }) }]
     })
     .sort((a, b) => a.bottledAtMs - b.bottledAtMs || (a.id < b.id ? -1 : 1))
   return {

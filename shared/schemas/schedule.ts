@@ -160,8 +160,10 @@ export const Today = z.strictObject({
   putOff: z.array(Task),
   /** The first task after all of these. */
   after: Task.optional(),
-  /** Bottles that came ready lately. */
-  cameReady: z.array(ShelfLot),
+  /** Bottles that came ready lately and have not been tasted since, each with its tasting. */
+  cameReady: z.array(z.strictObject({ task: Task, shelfLot: ShelfLot })),
+  /** Lots about to fade, and opened bottles past their best. */
+  fading: z.array(z.strictObject({ task: Task, shelfLot: ShelfLot })),
   /** Kinds that run out before more can be laid down, by the maker's own drinking. */
   runningLow: z.array(KindStock),
   cautions: z.array(Caution),

@@ -13,6 +13,7 @@ import type {
 } from '../../shared/schemas/cellar.ts'
 import type { Fruit } from '../../shared/schemas/fruits.ts'
 import type { Answers } from './fake-bridge.ts'
+import { today } from './task-fixture.ts'
 
 export const status = (changed: Partial<CellarStatus> = {}): CellarStatus => ({
   host: 'browser',
@@ -186,7 +187,7 @@ export const cellar: Answers = {
   'pantry.list': [spiritLot()],
   'bottles.list': [bottleLot()],
   'batches.list': batches,
-  'today.list': { batches, cautions: [] },
+  'today.list': today({ batches }),
   'cellar.costs': {
     glassMl: 40,
     places: [

@@ -17,6 +17,8 @@ export interface LotToTaste {
   readonly id: string
   readonly bottledAtMs: number
   readonly count: number
+  /** By its own ageing; left out, the usual rest of its fruit is reckoned with. */
+  readonly readyAtMs?: number
 }
 
 export interface BatchToSchedule {

@@ -1,7 +1,7 @@
 /** Bottles: tasting what has rested, drinking up what fades, finishing what stands open. */
 import { msPerDay } from '../../../shared/spans-of-time.ts'
 import { restDays } from '../ledger/usual-days.ts'
-import type { BatchToSchedule } from './batch-to-schedule.ts'
+import type { BatchToSchedule, LotToTaste } from './batch-to-schedule.ts'
 import { taskId, usualLoss, type ScheduledTask } from './scheduled-task.ts'
 
 /** What became of a bottle longer ago than this is no task any more. */
@@ -17,8 +17,12 @@ export function tastings(
 ): ScheduledTask[] {
   const fruitIds = batch.progress?.fruitIds ?? []
   const [, typical] = restDays(fruitIds.map(batch.fruitOf))
-  const tasting = (index: number, bottledAtMs: number, lotId?: string): ScheduledTask => {
-    const dueMs = bottledAtMs + typical * msPerDay
+  const tasting = (
+    index: number,
+    bottledAtMs: number,
+    { id: lotId, readyAtMs }: Partial<LotToTaste> = {},
+  ): ScheduledTask => {
+    const dueMs = readyAtMs ?? bottledAtMs + typical * msPerDay
     return {
       id: taskId(batch.batchId, 'taste', undefined, index + 1),
       kind: 'taste',
@@ -29,14 +33,14 @@ export function tastings(
       earlyMs: dueMs,
       dueMs,
       lateMs: undefined,
-      from: 'fruit',
+      from: readyAtMs === undefined ? 'fruit' : 'shelf',
       loss: usualLoss.taste,
       isWaiting: lotId === undefined,
       ...(lotId !== undefined && { log: { kind: 'taste', jarIds: [], bottleLotId: lotId } }),
     }
   }
   const resting = batch.lots
-    .map(({ id, bottledAtMs }, index) => tasting(index, bottledAtMs, id))
+    .map((lot, index) => tasting(index, lot.bottledAtMs, lot))
     .filter(({ dueMs, bottleLotId }, index) => {
       const isThere = (batch.lots[index]?.count ?? 0) > 0
       return isThere && dueMs > batch.nowMs - staleMs && !isTasted(batch, bottleLotId, dueMs)
@@ -60,11 +64,12 @@ export interface FadingBottles {
   readonly batchId: string
   readonly bottleLotId: string
   readonly openedId?: string
+  /** When it begins to fade, or an opened one is past its best. */
   readonly earlyMs: number
   readonly likelyMs: number
 }
 
-/** Room to plan a gift or an evening before a lot begins to fade. */
+/** Room to plan a gift or an evening before a lot begins to fade; its band is years wide. */
 const warningMs = 60 * msPerDay
 
 export function fadingTasks(bottles: readonly FadingBottles[], nowMs: number): ScheduledTask[] {
@@ -81,9 +86,9 @@ export function fadingTasks(bottles: readonly FadingBottles[], nowMs: number): S
         bottleLotId,
         ...(isOpened && { openedId }),
         ordinal: 1,
-        earlyMs: isOpened ? Math.min(earlyMs, likelyMs) : earlyMs - warningMs,
-        dueMs: earlyMs,
-        lateMs: likelyMs,
+        earlyMs: isOpened ? earlyMs : likelyMs - warningMs,
+        dueMs: likelyMs,
+        lateMs: undefined,
         from: 'shelf',
         loss: usualLoss[kind],
         isWaiting: false,

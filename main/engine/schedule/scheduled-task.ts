@@ -62,9 +62,10 @@ export const usualLoss: Readonly<Record<TaskKind, Loss>> = {
   turn: 'idle',
   drawOff: 'oversteeps',
   pourOffSugarDraw: 'oversteeps',
-  press: 'oversteeps',
-  coverWithSugar: 'oversteeps',
-  clearJar: 'mould',
+  // Drained fruit is soaked in spirit: it keeps, and takes up its jar.
+  coverWithSugar: 'idle',
+  press: 'idle',
+  clearJar: 'idle',
   drinkUp: 'fades',
   finishOpened: 'fades',
   marry: 'idle',

@@ -7,7 +7,8 @@ import type { Task, Today } from '../../../shared/schemas/schedule.ts'
 import { batchSummary, cautionsOf } from '../describe.ts'
 import { batchesInHand, scheduledTasks, timeZoneOf, todayOf, toldTasks } from '../schedule.ts'
 import type { Session } from '../session.ts'
-import { shelfNews } from '../shelf-news.ts'
+import { shelfFacts } from '../shelf-facts.ts'
+import { lotOnShelf, runningLow } from '../shelf-news.ts'
 import { nowMs, type ChannelsOf, type Handlers } from './handler.ts'
 
 const weekDays = 7
@@ -15,23 +16,30 @@ const weekDays = 7
 /** A program left open overnight wakes nobody. */
 const earliestHour = 8
 
-type Tasks = Pick<Today, 'now' | 'week' | 'putOff' | 'after'>
+interface Tasks extends Pick<Today, 'now' | 'week' | 'putOff' | 'after'> {
+  readonly bottles: readonly Task[]
+}
 
 function tasksOfToday(session: Session): Tasks {
   const timeZone = timeZoneOf(session)
   const endOfWeek = addDays(todayOf(session), weekDays)
   const tasks = toldTasks(session, scheduledTasks(session)).filter(({ isWaiting }) => !isWaiting)
   const shown = tasks.filter((task) => !isHidden(task))
-  const coming = shown.filter(({ state }) => state === 'coming').sort(byDay)
+  const work = shown.filter((task) => !isOfBottles(task))
+  const coming = work.filter(({ state }) => state === 'coming').sort(byDay)
   const isSoon = ({ early }: Task) => dayOf(Date.parse(early), timeZone) <= endOfWeek
   const after = coming.find((task) => !isSoon(task))
   return {
-    now: shown.filter(({ state }) => state !== 'coming').sort(byNeed),
+    now: work.filter(({ state }) => state !== 'coming').sort(byNeed),
+    bottles: shown.filter((task) => task.state !== 'coming' && isOfBottles(task)).sort(byDay),
     week: coming.filter(isSoon),
     putOff: tasks.filter(isHidden).sort(byPutOff),
     ...(after && { after }),
   }
 }
+
+/** Bottles that came ready, or fade, are news and no work. */
+const isOfBottles = ({ bottleLotId }: Task): boolean => bottleLotId !== undefined
 
 const byPutOff = (a: Task, b: Task): number =>
   (a.putOff?.until ?? '').localeCompare(b.putOff?.until ?? '') || byNeed(a, b)
@@ -41,22 +49,26 @@ export const todayHandlers: Handlers<ChannelsOf<'today'>> = {
     const now = nowMs(session)
     const jars = allJars(session.book)
     const { fruits, ledger } = session
-    const { cameReady, runningLow } = shelfNews(session)
-    const tasks = tasksOfToday(session)
+    const facts = shelfFacts(session)
+    const { bottles, ...tasks } = tasksOfToday(session)
+    const onShelf = bottles.flatMap((task) => {
+      const shelfLot = lotOnShelf(session, facts, task.bottleLotId ?? '')
+      return shelfLot ? [{ task, shelfLot }] : []
+    })
     const cautions = [...ledger.folded.cellar.jars].flatMap(([id, jar]) =>
       cautionsOf(id, settledJar(jar, Math.max(now, jar.atMs)), { jars, fruits }, now),
     )
     const named = new Set<string | undefined>([
       ...[...tasks.now, ...tasks.week, ...tasks.putOff].map(({ batchId }) => batchId),
       ...cautions.map(({ batchId }) => batchId),
-      ...cameReady.map(({ lot }) => lot.batchId),
       tasks.after?.batchId,
     ])
     return {
       day: todayOf(session),
       ...tasks,
-      cameReady: [...cameReady],
-      runningLow: [...runningLow],
+      cameReady: onShelf.filter(({ task }) => task.kind === 'taste'),
+      fading: onShelf.filter(({ task }) => task.kind !== 'taste'),
+      runningLow: runningLow(session, facts),
       cautions,
       batches: batchesInHand(session)
         .filter(({ id }) => named.has(id))

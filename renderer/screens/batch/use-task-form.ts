@@ -8,7 +8,7 @@ import type { useLog } from './use-log.ts'
 
 /** True when what the page was opened for is done already. */
 export function useTaskForm(
-  { batch, jars }: BatchSummary,
+  { batch }: BatchSummary,
   taskId: string | undefined,
   { open, openForm }: Pick<ReturnType<typeof useLog>, 'open' | 'openForm'>,
 ): boolean {
@@ -21,12 +21,10 @@ export function useTaskForm(
     if (!isAsked || !task?.log || opened.current === taskId) return
     opened.current = taskId
     const { log } = task
-    const freeMlOf = (jarId: string) =>
-      jars.find((contents) => contents.jarId === jarId)?.liquid?.volumeMl ?? 0
     // Bottles are drawn on the shelf.
     if (log.kind === 'pourGlass' || log.kind === 'drawBottle') return
-    openForm(log.kind, (draft) => asProposed(draft, log, freeMlOf))
-  }, [isAsked, task, taskId, jars, openForm])
+    openForm(log.kind, (draft, context) => asProposed(draft, log, context))
+  }, [isAsked, task, taskId, openForm])
 
   const wasOpen = useRef(false)
   useEffect(() => {

@@ -1,25 +1,57 @@
 /** What the shelf has to tell today: bottles that came ready lately, and kinds that run low. */
 import { Link } from 'wouter'
-import type { KindStock, ShelfLot } from '../../../shared/schemas/shelf.ts'
+import type { Today } from '../../../shared/schemas/schedule.ts'
+import type { KindStock } from '../../../shared/schemas/shelf.ts'
 import { useWords } from '../../app/words/use-words.ts'
 import { useFruitName, useFruits } from '../../parts/names/use-names.ts'
 import { Section } from '../../parts/page/page.tsx'
 import { useTimes } from '../../parts/time/use-times.ts'
+import { taskPath } from './task-path.ts'
 import styles from './today-screen.module.css'
 
-export function CameReady({ lots }: { lots: readonly ShelfLot[] }) {
+export function CameReady({ ready }: { ready: Today['cameReady'] }) {
   const t = useWords()
   const times = useTimes()
-  if (lots.length === 0) return null
+  if (ready.length === 0) return null
   return (
     <Section title={t('today.cameReady')} actions={<ToShelf />}>
       <ul className={styles.rows}>
-        {lots.map(({ lot, window }) => (
+        {ready.map(({ task, shelfLot: { lot } }) => (
           <li key={lot.id} className={styles.row}>
+            <span>
+              <Link href={`/shelf/${encodeURIComponent(lot.id)}`}>{lot.name}</Link>{' '}
+              <span className={styles.day}>
+                {t('parts.bottles', { count: lot.count })},{' '}
+                {t('today.readySince', { day: times.day(task.due) })}
+              </span>
+            </span>
+            <Link href={taskPath(task)} aria-label={t('today.tasteOf', { name: lot.name })}>
+              {t('today.taste')}
+            </Link>
+          </li>
+        ))}
+      </ul>
+    </Section>
+  )
+}
+
+export function Fading({ fading }: { fading: Today['fading'] }) {
+  const t = useWords()
+  const times = useTimes()
+  if (fading.length === 0) return null
+  return (
+    <Section title={t('today.fading')} actions={<ToShelf />}>
+      <ul className={styles.rows}>
+        {fading.map(({ task, shelfLot: { lot } }) => (
+          <li key={task.id} className={styles.row}>
             <Link href={`/shelf/${encodeURIComponent(lot.id)}`}>{lot.name}</Link>
             <span className={styles.day}>
-              {t('parts.bottles', { count: lot.count })},{' '}
-              {t('today.readySince', { day: times.day(window.readyAt.likely) })}
+              {task.kind === 'finishOpened'
+                ? t('today.openedBest', { day: times.day(task.due) })
+                : t('today.fadesFrom', {
+                    bottles: t('parts.bottles', { count: lot.count }),
+                    day: times.day(task.due),
+                  })}
             </span>
           </li>
         ))}

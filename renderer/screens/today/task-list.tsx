@@ -6,6 +6,7 @@ import type { Task } from '../../../shared/schemas/schedule.ts'
 import { useSettings } from '../../app/settings.tsx'
 import { useWords } from '../../app/words/use-words.ts'
 import { Button } from '../../parts/button/button.tsx'
+import { listFormat } from '../../parts/formatters/formatters.ts'
 import { classes } from '../../parts/classes.ts'
 import { BatchName } from '../../parts/names/batch-name.tsx'
 import { useJars } from '../../parts/names/use-names.ts'
@@ -37,7 +38,7 @@ export function TaskList({ tasks, batches, acts }: TaskListProps) {
         return line.length === 1 ? (
           <TaskLine key={task.id} task={task} batches={batches} acts={acts} />
         ) : (
-          <TurningLine key="turning" tasks={line} batches={batches} acts={acts} />
+          <TurningLine key="turning" first={task} tasks={line} batches={batches} acts={acts} />
         )
       })}
     </ol>
@@ -92,9 +93,15 @@ function TaskLine({ task, batches, acts }: TaskLineProps) {
   )
 }
 
+interface TurningLineProps extends TaskListProps {
+  first: Task
+}
+
 /** Nobody logs the turning of jars one by one. */
-function TurningLine({ tasks, batches, acts }: Omit<TaskListProps, 'tasks'> & { tasks: Task[] }) {
+function TurningLine({ first, tasks, batches, acts }: TurningLineProps) {
   const t = useWords()
+  const words = useTaskWords(batches)
+  const isNow = first.state !== 'coming'
   const where = useWhere()(tasks)
   const count = tasks.length
   return (
@@ -119,9 +126,9 @@ function TurningLine({ tasks, batches, acts }: Omit<TaskListProps, 'tasks'> & { 
         <p className={styles.deed}>{t('today.turnMany', { count })}</p>
         {where && <p className={styles.loss}>{where}</p>}
       </div>
-      <span />
+      <p className={styles.when}>{isNow ? undefined : words.when(first)}</p>
       <div className={styles.acts}>
-        <Button onPress={() => acts.logTurned(tasks)}>{t('today.logTurned')}</Button>
+        {isNow && <Button onPress={() => acts.logTurned(tasks)}>{t('today.logTurned')}</Button>}
       </div>
     </li>
   )
@@ -137,6 +144,6 @@ function useWhere(): (tasks: readonly Task[]) => string | undefined {
       jarIds.flatMap((id) => jars.get(id)?.jar.name ?? []),
     )
     if (names.length === 0) return undefined
-    return t('today.inJars', { jars: new Intl.ListFormat(locale).format(names) })
+    return t('today.inJars', { jars: listFormat(locale).format(names) })
   }
 }

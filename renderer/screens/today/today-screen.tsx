@@ -4,6 +4,7 @@ import type { Today } from '../../../shared/schemas/schedule.ts'
 import { useRead } from '../../app/queries.ts'
 import { useWords } from '../../app/words/use-words.ts'
 import { Button, ButtonLink } from '../../parts/button/button.tsx'
+import { classes } from '../../parts/classes.ts'
 import { FailureNote } from '../../parts/failure/failure-note.tsx'
 import { ReadState } from '../../parts/failure/read-state.tsx'
 import { Segments } from '../../parts/fields/segments.tsx'
@@ -12,7 +13,7 @@ import { useTimes } from '../../parts/time/use-times.ts'
 import { CalendarDialog } from './calendar-dialog.tsx'
 import { CautionList } from './caution-list.tsx'
 import { PutOffSection } from './put-off-section.tsx'
-import { CameReady, RunningLow } from './shelf-news.tsx'
+import { CameReady, Fading, RunningLow } from './shelf-news.tsx'
 import { isPressing, views, type View } from './task-groups.ts'
 import { TaskList } from './task-list.tsx'
 import { TaskViews } from './task-views.tsx'
@@ -48,7 +49,9 @@ function TodayPage({ today }: { today: Today }) {
   const [isCalendarOpen, setCalendarOpen] = useState(false)
   const acts = useTodayActs(today.batches)
   const { now, week, putOff, batches, cautions } = today
-  const isQuiet = [now, week, putOff, cautions, today.cameReady].every(({ length }) => length === 0)
+  const isQuiet = [now, week, putOff, cautions, today.cameReady, today.fading].every(
+    ({ length }) => length === 0,
+  )
   if (isQuiet && !today.after)
     return (
       <Page title={t('today.title')}>
@@ -69,17 +72,19 @@ function TodayPage({ today }: { today: Today }) {
       lead={<Lead today={today} />}
       actions={<Button onPress={() => setCalendarOpen(true)}>{t('today.calendar.open')}</Button>}
     >
-      <Told acts={acts} />
-      <FailureNote error={acts.error} />
-      {now.length > 1 && (
-        <Segments
-          label={t('today.view')}
-          isLabelHidden
-          value={view}
-          onChange={setView}
-          choices={views.map((value) => ({ value, label: t(`today.views.${value}`) }))}
-        />
-      )}
+      <div className={styles.top}>
+        <Told acts={acts} />
+        <FailureNote error={acts.error} />
+        {now.length > 1 && (
+          <Segments
+            label={t('today.view')}
+            isLabelHidden
+            value={view}
+            onChange={setView}
+            choices={views.map((value) => ({ value, label: t(`today.views.${value}`) }))}
+          />
+        )}
+      </div>
       <TaskViews view={view} onView={setView} tasks={now} batches={batches} acts={acts} />
       {now.length > 0 && <p className={styles.keys}>{t('today.keys')}</p>}
       {cautions.length > 0 && <CautionList cautions={cautions} batches={batches} />}
@@ -88,7 +93,8 @@ function TodayPage({ today }: { today: Today }) {
           <TaskList tasks={week} batches={batches} acts={acts} />
         </Section>
       )}
-      <CameReady lots={today.cameReady} />
+      <CameReady ready={today.cameReady} />
+      <Fading fading={today.fading} />
       <RunningLow kinds={today.runningLow} />
       <PutOffSection tasks={putOff} batches={batches} acts={acts} />
       {isCalendarOpen && <CalendarDialog onClose={() => setCalendarOpen(false)} />}
@@ -112,7 +118,7 @@ function Lead({ today: { now, week, after, batches } }: { today: Today }) {
 function Told({ acts: { told } }: { acts: TodayActs }) {
   const t = useWords()
   return (
-    <div className={styles.told}>
+    <div className={classes(told && styles.told)}>
       <output>{told?.words}</output>
       {told?.undo && <Button onPress={told.undo}>{t('today.putOff.undo')}</Button>}
     </div>

@@ -2,13 +2,9 @@
 import type { Proposal } from '../../../../shared/schemas/schedule.ts'
 import { fullBottles, type BottlingDraft } from './drafts/bottling.ts'
 import type { Draft } from './drafts/draft.ts'
+import { freeMl, type LogContext } from './drafts/log-context.ts'
 
-/** `freeMlOf` tells what pours from a jar now. */
-export function asProposed(
-  draft: Draft,
-  proposal: Proposal,
-  freeMlOf: (jarId: string) => number,
-): Draft {
+export function asProposed(draft: Draft, proposal: Proposal, context: LogContext): Draft {
   const { jarIds, amount } = proposal
   const [jarId] = jarIds
   switch (draft.kind) {
@@ -37,11 +33,15 @@ export function asProposed(
           jarId !== draft.fromJarId && { fromJarId: jarId, toJarId: jarId }),
       }
     case 'bottle':
-      return bottled(draft, proposal, freeMlOf)
+      return bottled(draft, proposal, context)
     case 'discard':
       return jarId === undefined ? draft : { ...draft, subject: 'jar', jarId, part: 'all' }
+    case 'taste': {
+      const { bottleLotId } = proposal
+      return bottleLotId === undefined ? draft : { ...draft, jarId: undefined, bottleLotId }
+    }
     default:
-      return withLot(draft, proposal)
+      return draft
   }
 }
 
@@ -51,21 +51,13 @@ const some = (proposed: readonly string[], usual: readonly string[]): readonly s
 function bottled(
   draft: BottlingDraft,
   { jarIds, bottleSizeMl, count }: Proposal,
-  freeMlOf: (jarId: string) => number,
+  { jars }: LogContext,
 ): BottlingDraft {
   const fromJarId = jarIds[0] ?? draft.fromJarId
+  const from = jars.find(({ jar }) => jar.id === fromJarId)
   const sizeMl = bottleSizeMl ?? draft.bottleSizeMl
-  const full =
-    fromJarId === undefined || sizeMl === undefined
-      ? draft.count
-      : fullBottles(freeMlOf(fromJarId), sizeMl)
+  const full = from && sizeMl !== undefined ? fullBottles(freeMl(from), sizeMl) : draft.count
   // No more than planned, and no more than there is.
   const planned = count === undefined || full === undefined ? full : Math.min(count, full)
   return { ...draft, fromJarId, bottleSizeMl: sizeMl, count: planned }
-}
-
-/** A tasting is of the lot that the task is about. */
-function withLot(draft: Draft, { kind, bottleLotId }: Proposal): Draft {
-  if (kind !== 'taste' || bottleLotId === undefined || !('bottleLotId' in draft)) return draft
-  return { ...draft, jarId: undefined, bottleLotId } as Draft
 }
