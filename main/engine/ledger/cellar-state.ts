@@ -20,6 +20,7 @@ import type { Cut } from '../../../shared/schemas/moves.ts'
 import { emptyBodies, type Bodies } from '../steeping/bodies.ts'
 import type { ShelfCounts } from './shelf-counts.ts'
 import { mixingLagDays, usualKeeping, type Keeping } from '../steeping/keeping.ts'
+import { BranchingMap } from './branching-map.ts'
 import { steepingPath, type SteepingPath, type Tissue } from '../steeping/steep.ts'
 
 export const boundaries = [
@@ -158,30 +159,34 @@ export interface Effect {
 /** A state that `commit` may write to. Only the fold makes one, and it never lets it be shared. */
 export interface WorkingCellar extends CellarState {
   readonly jars: Map<string, JarState>
-  readonly lots: Map<string, LotState>
-  readonly bottles: Map<string, BottleState>
-  readonly opened: Map<string, OpenedState>
-  readonly batches: Map<string, BatchProgress>
+  readonly lots: BranchingMap<string, LotState>
+  readonly bottles: BranchingMap<string, BottleState>
+  readonly opened: BranchingMap<string, OpenedState>
+  readonly batches: BranchingMap<string, BatchProgress>
   readonly outside: Map<Boundary, Matter>
 }
 
 export const emptyCellar = (): WorkingCellar => ({
   jars: new Map(),
-  lots: new Map(),
-  bottles: new Map(),
-  opened: new Map(),
-  batches: new Map(),
+  lots: new BranchingMap(),
+  bottles: new BranchingMap(),
+  opened: new BranchingMap(),
+  batches: new BranchingMap(),
   outside: new Map(boundaries.map((place) => [place, noMatter])),
 })
 
-export const copyCellar = (cellar: CellarState): WorkingCellar => ({
+/** A state to go on from. Jars are few, and emptied ones are taken out: they are copied. */
+export const branchCellar = (cellar: CellarState): WorkingCellar => ({
   jars: new Map(cellar.jars),
-  lots: new Map(cellar.lots),
-  bottles: new Map(cellar.bottles),
-  opened: new Map(cellar.opened),
-  batches: new Map(cellar.batches),
+  lots: branchOf(cellar.lots),
+  bottles: branchOf(cellar.bottles),
+  opened: branchOf(cellar.opened),
+  batches: branchOf(cellar.batches),
   outside: new Map(cellar.outside),
 })
+
+const branchOf = <K, V>(map: ReadonlyMap<K, V>): BranchingMap<K, V> =>
+  map instanceof BranchingMap ? map.branch() : new BranchingMap(map)
 
 export const freshJar = (batchId: string, atMs: number, stage: Stage): JarState => ({
   batchId,

@@ -14,7 +14,7 @@ import type { Refusal } from '../../../shared/schemas/errors.ts'
 import { applyMove } from './apply-move.ts'
 import {
   commit,
-  copyCellar,
+  branchCellar,
   dated,
   emptyCellar,
   type CellarState,
@@ -47,7 +47,7 @@ export interface Folded {
 }
 
 export function fold(moves: readonly RecordedMove[], options: FoldOptions): Folded {
-  const cellar = options.from ? copyCellar(options.from) : emptyCellar()
+  const cellar = options.from ? branchCellar(options.from) : emptyCellar()
   const steps: Step[] = []
   const refused: { recorded: RecordedMove; refusal: Refusal }[] = []
   for (const next of inOrder(moves)) {
