@@ -20,6 +20,7 @@ import {
 } from '../engine/index.ts'
 import type { Banded, BatchFit } from '../../shared/schemas/steeping.ts'
 import type { MoveOf } from '../../shared/schemas/moves.ts'
+import type { CellarFruits } from './cellar-fruits.ts'
 import { interpretationOf } from './describe.ts'
 import type { Session } from './session.ts'
 
@@ -34,20 +35,23 @@ export interface BatchSteeping {
 }
 
 /**
- * A fit is worked out when first asked for, and kept as long as the batch's last step is the same:
- * more moves elsewhere leave a step as it is, any change to the past makes new ones.
+ * A fit is worked out when first asked for, and kept as long as the batch's last step and the facts
+ * of the fruits are the same: more moves elsewhere leave a step as it is, any change to the past
+ * makes new ones.
  */
-const known = new WeakMap<Step, Map<string, BatchSteeping>>()
+const known = new WeakMap<Step, WeakMap<CellarFruits, Map<string, BatchSteeping>>>()
 
 export function batchSteeping(session: Session, batchId: string): BatchSteeping {
   const steps = stepsOf(session.ledger.folded.steps, batchId)
   const last = steps.at(-1)
   if (!last) return { steps, ensemble: { middle: steps, outer: [] }, ...noFit }
   // One step may belong to two batches that were married.
-  const ofStep = known.get(last) ?? new Map<string, BatchSteeping>()
+  const ofStep = known.get(last) ?? new WeakMap<CellarFruits, Map<string, BatchSteeping>>()
   known.set(last, ofStep)
-  const found = ofStep.get(batchId) ?? work(session, batchId, steps)
-  ofStep.set(batchId, found)
+  const ofFacts = ofStep.get(session.fruits) ?? new Map<string, BatchSteeping>()
+  ofStep.set(session.fruits, ofFacts)
+  const found = ofFacts.get(batchId) ?? work(session, batchId, steps)
+  ofFacts.set(batchId, found)
   return found
 }
 

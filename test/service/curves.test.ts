@@ -119,6 +119,48 @@ describe('batches.curve', () => {
   })
 })
 
+describe('an outlook that is kept', () => {
+  const warmer: WhatIf = { since: 'now', temperatureC: 26 }
+  const cooler: WhatIf = { since: 'start', temperatureC: 12 }
+
+  it('answers as one worked out afresh does, for every question', async () => {
+    const kept = [await curve(warmer), await curve(cooler), await curve(), await forecast()]
+    t.setNow(on(5))
+    expect((await curve()).now).toBe(on(5))
+    // Gone back to the first instant, nothing of it is kept any more.
+    t.setNow(on(2))
+    const [fresh, ...others] = [await curve(cooler), await curve(), await forecast()]
+    expect([await curve(warmer), fresh, ...others]).toEqual(kept)
+  })
+
+  it('stands for a minute, and not beyond a new reading', async () => {
+    const first = await curve(warmer)
+    t.setNow(new Date(Date.parse(on(2)) + 59_000).toISOString())
+    const { series, now, whatIf } = await curve(warmer)
+    expect({ series, now, whatIf }).toEqual({
+      series: first.series,
+      now: first.now,
+      whatIf: first.whatIf,
+    })
+    t.setNow(new Date(Date.parse(on(2)) + 61_000).toISOString())
+    expect((await curve(warmer)).now).not.toBe(first.now)
+    await readBoilOff(20)
+    const told = await curve(warmer)
+    expect(told.readings).toHaveLength(1)
+    expect(told.fit?.readingsUsed).toBe(1)
+    expect(northOf(told)).not.toEqual(northOf(first))
+  })
+
+  it('goes with the facts of the fruit', async () => {
+    const { fit } = await curve()
+    const { fruit } = await t.ask('fruits.page', { fruitId: 'damson' })
+    const { low = 0.3, typical = 0.8, high = 1.2 } = fruit.drainedRangeLPerKg ?? {}
+    const drainedRangeLPerKg = { low: low / 2, typical, high: 2 * high }
+    await t.ask('fruits.keep', { ...fruit, drainedRangeLPerKg })
+    expect((await curve()).fit?.priorHold).not.toEqual(fit?.priorHold)
+  })
+})
+
 describe('batches.forecast', () => {
   it('tells where the jar goes and when it is there', async () => {
     const jar = await forecast()

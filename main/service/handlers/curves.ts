@@ -1,8 +1,6 @@
 /** How a batch steeps: its curve with a band, what would be otherwise, where it goes, and others beside it. */
 import {
-  bandedCurve,
   curveOf,
-  forecastJars,
   handledFromNow,
   handledFromStart,
   outcomesAt,
@@ -24,26 +22,12 @@ import type {
   JarForecast,
   WhatIf,
 } from '../../../shared/schemas/steeping.ts'
+import { outlookOf, type Outlook } from '../batch-outlook.ts'
 import { batchSteeping, priceOfEthanolMl, type BatchSteeping } from '../batch-steeping.ts'
 import { interpretationOf } from '../describe.ts'
 import { instant } from '../lot-rows.ts'
 import { bandsOfBatch, batchOf } from '../one-batch.ts'
-import type { Session } from '../session.ts'
 import { nowMs, type Handlers } from './handler.ts'
-
-/** How far a curve looks past now: to where the slowest jar is drawn out, within reason. */
-const leastAheadMs = 14 * msPerDay
-const mostAheadMs = 180 * msPerDay
-
-function curveEndMs(session: Session, { ensemble }: BatchSteeping, batchId: string): number {
-  const now = nowMs(session)
-  const arrivals = forecastJars(ensemble, batchId, now).map(({ settled, extracted }) =>
-    Math.max(settled.typicalMs ?? Infinity, extracted.typicalMs ?? Infinity),
-  )
-  if (arrivals.length === 0) return now
-  const aheadMs = 1.3 * (Math.max(...arrivals) - now)
-  return Math.round(now + Math.min(mostAheadMs, Math.max(leastAheadMs, aheadMs)))
-}
 
 const seriesOf = (curves: ReadonlyMap<string, readonly CurveSample[]>): CurveSeries[] =>
   [...curves].map(([key, samples]) => ({
@@ -73,15 +57,14 @@ function readingsOf({ steps, residuals, outliers }: BatchSteeping): CurveReading
 }
 
 function whatIfReply(
-  session: Session,
   steeping: BatchSteeping,
+  { nowMs: now, endMs }: Outlook,
   batchId: string,
-  asked: { whatIf: WhatIf; endMs: number; points: number },
+  asked: { whatIf: WhatIf; points: number },
 ): BatchCurve['whatIf'] {
   const { known, ensemble } = steeping
   if (!known) return undefined
-  const { whatIf, endMs, points } = asked
-  const now = nowMs(session)
+  const { whatIf, points } = asked
   const drawOffMs = whatIf.drawOffAt === undefined ? undefined : Date.parse(whatIf.drawOffAt)
   const steps: readonly Step[] =
     whatIf.since === 'now'
@@ -139,11 +122,11 @@ export const curveHandlers: Pick<
   'batches.curve': (session, { batchId, points, whatIf }) => {
     batchOf(session, batchId)
     const steeping = batchSteeping(session, batchId)
-    const endMs = curveEndMs(session, steeping, batchId)
-    const changed = whatIf && whatIfReply(session, steeping, batchId, { whatIf, endMs, points })
+    const outlook = outlookOf(steeping, batchId, nowMs(session))
+    const changed = whatIf && whatIfReply(steeping, outlook, batchId, { whatIf, points })
     return {
-      series: seriesOf(bandedCurve(steeping.ensemble, batchId, endMs, points)),
-      now: instant(nowMs(session)),
+      series: seriesOf(outlook.curve(points)),
+      now: instant(outlook.nowMs),
       bands: bandsOfBatch(session, batchId),
       readings: readingsOf(steeping),
       ...(steeping.known && { fit: steeping.known.fit }),
@@ -156,7 +139,7 @@ export const curveHandlers: Pick<
     const price = priceOfEthanolMl(steeping.steps, session.ledger.folded.cellar)
     return {
       ...(steeping.known && { fit: steeping.known.fit }),
-      jars: forecastJars(steeping.ensemble, batchId, nowMs(session)).map((found) =>
+      jars: outlookOf(steeping, batchId, nowMs(session)).jars.map((found) =>
         forecastReply(found, price),
       ),
     }
