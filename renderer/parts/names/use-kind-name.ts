@@ -10,7 +10,9 @@ export function useKindName(): (kindId: string) => string {
   return useCallback(
     (kindId) => {
       const fruit = fruits.get(kindId)
-      return fruit ? fruitName(fruit) : t('season.otherKind')
+      if (fruit) return fruitName(fruit)
+      // Until the fruits are read there is no telling.
+      return fruits.size === 0 ? '' : t('season.otherKind')
     },
     [fruits, fruitName, t],
   )

@@ -1,5 +1,5 @@
 /** A plain table: numbers aligned to the end, one header cell a row, a caption for those who listen. */
-import type { ReactNode } from 'react'
+import { Fragment, type ReactNode } from 'react'
 import { classes } from '../classes.ts'
 import styles from './table.module.css'
 
@@ -22,11 +22,14 @@ export interface TableProps<Row> {
   rowKey: (row: Row) => string
   /** True where a new group of rows begins: a stronger line is drawn above it. */
   startsGroup?: (row: Row) => boolean
+  /** Above a row that begins a group, what the group is. */
+  groupTitle?: (row: Row) => string | undefined
   /** A line under the rows, such as a sum; same columns. */
   foot?: Row
 }
 
-export function Table<Row>({ caption, columns, rows, rowKey, startsGroup, foot }: TableProps<Row>) {
+export function Table<Row>(props: TableProps<Row>) {
+  const { caption, columns, rows, rowKey, startsGroup, groupTitle, foot } = props
   const cellClass = (column: Column<Row>) =>
     classes(column.align === 'end' && styles.end, column.isMinor && styles.minor)
   const cells = (row: Row) =>
@@ -55,11 +58,21 @@ export function Table<Row>({ caption, columns, rows, rowKey, startsGroup, foot }
           </tr>
         </thead>
         <tbody>
-          {rows.map((row) => (
-            <tr key={rowKey(row)} className={classes(startsGroup?.(row) && styles.group)}>
-              {cells(row)}
-            </tr>
-          ))}
+          {rows.map((row) => {
+            const title = groupTitle?.(row)
+            return (
+              <Fragment key={rowKey(row)}>
+                {title !== undefined && (
+                  <tr className={styles.title}>
+                    <th scope="rowgroup" colSpan={columns.length}>
+                      {title}
+                    </th>
+                  </tr>
+                )}
+                <tr className={classes(startsGroup?.(row) && styles.group)}>{cells(row)}</tr>
+              </Fragment>
+            )
+          })}
         </tbody>
         {foot !== undefined && (
           <tfoot>

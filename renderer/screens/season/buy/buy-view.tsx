@@ -4,7 +4,7 @@ import { useRead } from '../../../app/queries.ts'
 import { useWords } from '../../../app/words/use-words.ts'
 import { ReadState } from '../../../parts/failure/read-state.tsx'
 import { Segments } from '../../../parts/fields/segments.tsx'
-import { Empty, Section } from '../../../parts/page/page.tsx'
+import { Empty } from '../../../parts/page/page.tsx'
 import { useQuantities } from '../../../parts/quantity/use-quantities.ts'
 import { useTimes } from '../../../parts/time/use-times.ts'
 import type { PurchaseLine, PurchaseList } from '../../../../shared/schemas/season.ts'
@@ -75,15 +75,7 @@ function List({ list }: { list: PurchaseList }) {
         />
         <ListFiles by={by} />
       </div>
-      {groups.map((group) => (
-        <Section key={group.key} title={title(group)}>
-          <PurchaseTable
-            caption={t('season.buy.caption', { group: title(group) })}
-            group={group}
-            onTick={setTicking}
-          />
-        </Section>
-      ))}
+      <PurchaseTable groups={groups} titleOf={title} onTick={setTicking} />
       <TickDialog line={ticking} onClose={() => setTicking(undefined)} />
     </>
   )

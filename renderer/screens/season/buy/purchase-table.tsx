@@ -1,4 +1,4 @@
-/** Some lines of the purchase list, each to be ticked off or taken back. */
+/** The lines of the purchase list, group by group, each to be ticked off or taken back. */
 import { newId } from '../../../app/new-id.ts'
 import { useWrite } from '../../../app/queries.ts'
 import { useWords } from '../../../app/words/use-words.ts'
@@ -13,12 +13,12 @@ import { useGoodsWords } from './use-goods-words.ts'
 import styles from './buy.module.css'
 
 export interface PurchaseTableProps {
-  caption: string
-  group: PurchaseGroup
+  groups: readonly PurchaseGroup[]
+  titleOf: (group: PurchaseGroup) => string
   onTick: (line: PurchaseLine) => void
 }
 
-export function PurchaseTable({ caption, group, onTick }: PurchaseTableProps) {
+export function PurchaseTable({ groups, titleOf, onTick }: PurchaseTableProps) {
   const t = useWords()
   const times = useTimes()
   const words = useGoodsWords()
@@ -78,11 +78,15 @@ export function PurchaseTable({ caption, group, onTick }: PurchaseTableProps) {
     },
   ]
   return (
-    <div className={styles.group}>
+    <div className={styles.list}>
       <FailureNote error={untick.error} />
       <Table<PurchaseLine>
-        caption={caption}
-        rows={group.lines}
+        caption={t('season.buy.title')}
+        rows={groups.flatMap(({ lines }) => lines)}
+        groupTitle={(line) => {
+          const begun = groups.find(({ lines }) => lines[0] === line)
+          return begun && titleOf(begun)
+        }}
         rowKey={({ key }) => key}
         columns={columns}
       />

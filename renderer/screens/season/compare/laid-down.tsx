@@ -12,15 +12,21 @@ export interface LaidDownProps {
   children?: ReactNode
 }
 
+const nothing = { fruitG: 0, volumeMl: 0, bottles: 0, inJarsMl: 0 }
+
 export function LaidDown({ laidDown, greatest, look, children }: LaidDownProps) {
   const t = useWords()
   const { text } = useQuantities()
-  if (!laidDown) return t('season.compare.nothing')
-  const { volumeMl, bottles, fruitG, inJarsMl = 0 } = laidDown
+  const { volumeMl, bottles, fruitG, inJarsMl = 0 } = laidDown ?? nothing
+  if (volumeMl + inJarsMl + fruitG <= 0) return t('season.compare.nothing')
   const share = (ml: number) => `${(100 * ml) / greatest}%`
   return (
     <span className={styles.cell}>
-      <span>{`${text(volumeMl, 'volume')}, ${t('parts.bottles', { count: bottles })}`}</span>
+      <span>
+        {bottles === 0
+          ? t('season.compare.noneBottled')
+          : `${text(volumeMl, 'volume')}, ${t('parts.bottles', { count: bottles })}`}
+      </span>
       <span className={styles.track} aria-hidden>
         {volumeMl > 0 && (
           <span className={classes(styles.bar, styles[look])} style={{ width: share(volumeMl) }} />

@@ -93,7 +93,13 @@ export function HarvestTable({ plan }: { plan: SeasonPlan }) {
             }),
           )
           .join(' ')}{' '}
-        {t('season.harvestSection.stated')}
+        {t('season.harvestSection.stated')}{' '}
+        {variants
+          .filter(({ isProven }) => !isProven)
+          .map(({ harvest }) =>
+            t('season.harvestSection.notProven', { harvest: t(`season.harvest.${harvest}`) }),
+          )
+          .join(' ')}
       </p>
     </>
   )

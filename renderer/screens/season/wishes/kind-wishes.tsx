@@ -29,7 +29,7 @@ export function KindWishes({ wishes, plan, onChange }: KindWishesProps) {
   // Forms stay in their order and as written, whatever of them is kept so far.
   const [drafts, setDrafts] = useState<WishDraft[]>(() => wishes.map(draftOfWish))
   const [begunId, setBegunId] = useState<string>()
-  const kinds = plan?.kinds ?? []
+  const kinds = (plan?.kinds ?? []).toSorted((a, b) => b.wantedMl - a.wantedMl)
   const kindIds = [
     ...new Set([...kinds.map(({ kindId }) => kindId), ...drafts.map(({ kindId }) => kindId)]),
   ]
