@@ -15,6 +15,9 @@ const batchOf = ({ opened_at, ...row }: BatchRow): Batch => ({ ...row, openedAt:
 export const allBatches = (book: Book): Batch[] =>
   (book.prepare('SELECT * FROM batch ORDER BY opened_at, rowid').all() as BatchRow[]).map(batchOf)
 
+export const batchNames = (book: Book): ReadonlyMap<string, string> =>
+  new Map(book.prepare('SELECT id, name FROM batch').raw().all() as [string, string][])
+
 export function batchById(book: Book, id: string): Batch | undefined {
   const row = book.prepare('SELECT * FROM batch WHERE id = ?').get(id) as BatchRow | undefined
   return row && batchOf(row)

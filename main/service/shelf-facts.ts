@@ -1,5 +1,5 @@
 /** What is known of the whole shelf before its lots are looked at one by one. */
-import { allBatches } from '../cellar/batch-store.ts'
+import { batchNames } from '../cellar/batch-store.ts'
 import { allShelves } from '../cellar/shelf-store.ts'
 import type { Shelf } from '../../shared/schemas/shelf.ts'
 import {
@@ -43,7 +43,7 @@ export function shelfFacts(session: Session): ShelfFacts {
   const history = shelfHistory(ledger.folded.steps)
   const shelves = allShelves(book)
   const storages = new Map<string | null, Storage>(shelves.map((shelf) => [shelf.id, shelf]))
-  const names = new Map(allBatches(book).map((batch) => [batch.id, batch.name]))
+  const names = batchNames(book)
   const brought = broughtBy(session, history)
   const { places } = costsOfView(ledger)
   return {

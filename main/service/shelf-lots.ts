@@ -26,26 +26,34 @@ export interface Ageing {
   readonly colour: { readonly now: ColourLeft; readonly inAQuarter: ColourLeft } | undefined
 }
 
-interface KeptAgeing {
+interface Kept<T> {
   readonly key: string
   readonly fruits: ShelfFacts['fruits']
-  readonly ageing: Ageing
+  readonly value: T
 }
 
-const known = new WeakMap<BottleState, KeptAgeing>()
+/** What is told of a lot is the same all day, until the lot, its tastings or a shelf change. */
+function onceADay<T>(
+  reckon: (id: string, lot: BottleState, facts: ShelfFacts) => T,
+  also: (id: string, lot: BottleState, facts: ShelfFacts) => string,
+) {
+  const known = new WeakMap<BottleState, Kept<T>>()
+  return (id: string, lot: BottleState, facts: ShelfFacts): T => {
+    const { fruits, shelves, nowMs } = facts
+    const { tastings } = historyOf(facts, id)
+    const day = Math.floor(nowMs / msPerDay)
+    const key = `${day} ${tastings.length} ${shelves} ${also(id, lot, facts)}`
+    const kept = known.get(lot)
+    if (kept?.key === key && kept.fruits === fruits) return kept.value
+    const value = reckon(id, lot, facts)
+    known.set(lot, { key, fruits, value })
+    return value
+  }
+}
+
 const msPerQuarter = 91.3 * msPerDay
 
-/** Worked out once a day for each lot, and again when it is moved, tasted or its shelf changes. */
-export function ageingOf(id: string, lot: BottleState, facts: ShelfFacts): Ageing {
-  const { tastings } = historyOf(facts, id)
-  const day = Math.floor(facts.nowMs / msPerDay)
-  const key = `${day} ${tastings.length} ${facts.shelves}`
-  const kept = known.get(lot)
-  if (kept?.key === key && kept.fruits === facts.fruits) return kept.ageing
-  const ageing = ageingNow(id, lot, facts)
-  known.set(lot, { key, fruits: facts.fruits, ageing })
-  return ageing
-}
+export const ageingOf = onceADay(ageingNow, () => '')
 
 function ageingNow(id: string, lot: BottleState, facts: ShelfFacts): Ageing {
   const history = historyOf(facts, id)
@@ -77,7 +85,13 @@ export const instantBand = ({ early, likely, late }: MsBand): InstantBand => ({
   late: instant(late),
 })
 
-export function shelfLot(id: string, lot: BottleState, facts: ShelfFacts): ShelfLot {
+/** Money and the batch's name change without the lot. */
+export const shelfLot = onceADay(
+  shelfLotNow,
+  (id, { batchId }, facts) => `${facts.costOf(id)?.minor} ${facts.nameOfBatch(batchId)}`,
+)
+
+function shelfLotNow(id: string, lot: BottleState, facts: ShelfFacts): ShelfLot {
   const { window, colour } = ageingOf(id, lot, facts)
   const fruitIds = facts
     .broughtTo(id)

@@ -10,8 +10,10 @@ import {
   lineageForward,
   lotPlace,
   type BottleState,
+  type CellarState,
   type LineageFound,
   type MsBand,
+  type OpenedState,
 } from '../../engine/index.ts'
 import { glassMl } from '../cellar-costs.ts'
 import { ledgerStep } from '../describe.ts'
@@ -29,16 +31,20 @@ export const shelfHandlers: Handlers<ShelfChannels> = {
   'shelf.lots': (session, { withGone }) => {
     const facts = shelfFacts(session)
     const { bottles, opened } = session.ledger.folded.cellar
-    const openedTold = [...opened].flatMap(([id, one]) => {
-      const lot = bottles.get(one.bottleLotId)
-      return lot && (withGone || isStanding(one)) ? [openedBottle(id, one, lot, facts)] : []
-    })
+    const standing = [...opened].filter(([, one]) => isStanding(one))
     return {
       lots: [...bottles]
         .filter(([, lot]) => withGone || lot.count > 0)
         .map(([id, lot]) => shelfLot(id, lot, facts)),
-      opened: openedTold,
-      drinkFirst: firstToDrink(session, facts),
+      opened: (withGone ? [...opened] : standing).flatMap(([id, one]) => {
+        const lot = bottles.get(one.bottleLotId)
+        return lot ? [openedBottle(id, one, lot, facts)] : []
+      }),
+      drinkFirst: firstToDrink(
+        bottles,
+        standing.map(([, one]) => one),
+        facts,
+      ),
     }
   },
   'shelf.page': (session, { bottleLotId }) => {
@@ -60,12 +66,15 @@ export const shelfHandlers: Handlers<ShelfChannels> = {
   },
 }
 
-function firstToDrink(session: Session, facts: ShelfFacts): ShelfLots['drinkFirst'] {
-  const { bottles, opened } = session.ledger.folded.cellar
+function firstToDrink(
+  bottles: CellarState['bottles'],
+  opened: readonly OpenedState[],
+  facts: ShelfFacts,
+): ShelfLots['drinkFirst'] {
   const openedByLot = new Map<string, MsBand[]>()
-  for (const one of opened.values()) {
+  for (const one of opened) {
     const lot = bottles.get(one.bottleLotId)
-    if (!lot || !isStanding(one)) continue
+    if (!lot) continue
     const bands = openedByLot.get(one.bottleLotId) ?? []
     openedByLot.set(one.bottleLotId, [...bands, bestByOf(one, lot)])
   }

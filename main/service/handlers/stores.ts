@@ -1,5 +1,5 @@
 /** The pantry, the bottles and the shelves they stand on: lists read off the present state. */
-import { allBatches } from '../../cellar/batch-store.ts'
+import { batchNames } from '../../cellar/batch-store.ts'
 import { allShelves, putShelf } from '../../cellar/shelf-store.ts'
 import { bottleLot, pantryLot } from '../describe.ts'
 import { notFound, ServiceError } from '../service-error.ts'
@@ -11,7 +11,7 @@ export const storeHandlers: Handlers<Stores> = {
   'pantry.list': ({ ledger }) =>
     [...ledger.folded.cellar.lots].map(([id, lot]) => pantryLot(id, lot)),
   'bottles.list': ({ book, ledger }) => {
-    const names = new Map(allBatches(book).map((batch) => [batch.id, batch.name]))
+    const names = batchNames(book)
     return [...ledger.folded.cellar.bottles].map(([id, lot]) =>
       bottleLot(id, lot, names.get(lot.batchId) ?? lot.batchId),
     )
