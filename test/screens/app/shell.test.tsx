@@ -24,17 +24,6 @@ describe('Shell', () => {
     expect(links[0]?.getAttribute('aria-current')).toBe('page')
   })
 
-  it.each(['season'])(
-    'says of %s that it is not made yet, without a control that does nothing',
-    async (name) => {
-      showApp(`/${name}`)
-      const main = within(await screen.findByRole('main'))
-      expect(main.getByText('This screen is not made yet.')).toBeTruthy()
-      expect(main.getByText(/^Meanwhile/)).toBeTruthy()
-      expect(main.queryAllByRole('button')).toEqual([])
-    },
-  )
-
   it('tells the demo from one’s own book, and leaves or removes it', async () => {
     const { bridge, user } = showApp('/today', {
       'cellar.status': status({ isDemo: true, hasDemo: true }),

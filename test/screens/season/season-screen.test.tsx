@@ -54,14 +54,16 @@ describe('SeasonScreen', () => {
       ...kept,
       'season.startPlan': running,
       'season.planState': running,
-      'season.cancelPlan': job({ state: 'cancelled', progress: 0.4 }),
+      'season.cancelPlan': () => {
+        bridge.answer({ 'season.planState': job({ state: 'cancelled' }) })
+        return job({ state: 'cancelled', progress: 0.4 })
+      },
     })
     await user.click(await screen.findByRole('button', { name: 'Make the plan anew' }))
     const bar = await screen.findByRole('progressbar')
-    expect(bar.getAttribute('value')).toBe('0.4')
+    await waitFor(() => expect(bar.getAttribute('value')).toBe('0.4'))
     expect(screen.getByText('Looking for a cheaper way')).toBeTruthy()
     expect(screen.getByText(/Lay down 19 bottles/)).toBeTruthy()
-    bridge.answer({ 'season.planState': job({ state: 'cancelled' }) })
     await user.click(screen.getByRole('button', { name: 'Stop' }))
     expect(await screen.findByText(/Stopped/)).toBeTruthy()
     expect(bridge.requests('season.cancelPlan')).toEqual([{ jobId: 'job' }])
