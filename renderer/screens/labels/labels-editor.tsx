@@ -30,12 +30,14 @@ export interface LabelsEditorProps {
 
 export function LabelsEditor({ bottles, style, named, isLotMissing }: LabelsEditorProps) {
   const t = useWords()
-  const [choices, setChoices] = useState<LabelChoices>({
+  const [changed, setChoices] = useState<LabelChoices>()
+  // Until something is changed here the style follows the book, which may still be read again.
+  const choices = changed ?? {
     lots: named.map((bottleLotId) => ({ bottleLotId })),
     edits: {},
     style,
     firstPosition: 1,
-  })
+  }
   const bottleLotIds = choices.lots.map(({ bottleLotId }) => bottleLotId)
   const usual = useRead(
     'labels.usual',
