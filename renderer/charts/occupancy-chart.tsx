@@ -15,8 +15,9 @@ import { useOccupancyWords, type BarNames } from './use-occupancy-words.ts'
 import { useMonthTicks } from './use-month-ticks.ts'
 import styles from './occupancy-chart.module.css'
 
-/** A mark nearer to now than this share of the axis would stand under its word. */
-const wordShare = 0.06
+/** Shares of the axis before and after now in which a mark would stand under its word. */
+const wordBefore = 0.02
+const wordAfter = 0.1
 
 export interface OccupancyChartProps extends BarNames {
   occupancy: Occupancy
@@ -40,6 +41,10 @@ export function OccupancyChart({
   const ticks = useMonthTicks(domain)
   const place = (atMs: number) => `${100 * shareOfDomain(domain, atMs)}%`
   const isNowInSight = nowMs >= domain.fromMs && nowMs <= domain.toMs
+  const isBesideNow = (atMs: number) => {
+    const after = shareOfDomain(domain, atMs) - shareOfDomain(domain, nowMs)
+    return after > -wordBefore && after < wordAfter
+  }
   const jarName = (jarId: string) => rows.find(({ jar }) => jar.jarId === jarId)?.jar.name ?? ''
   const first = rows.find(({ bars }) => bars.length > 0)?.bars[0]
   const stop = told ?? first
@@ -60,11 +65,7 @@ export function OccupancyChart({
       </div>
       <div className={styles.axis} aria-hidden>
         {ticks
-          .filter(
-            ({ atMs }) =>
-              !isNowInSight ||
-              Math.abs(shareOfDomain(domain, atMs) - shareOfDomain(domain, nowMs)) > wordShare,
-          )
+          .filter(({ atMs }) => !isNowInSight || !isBesideNow(atMs))
           .map(({ atMs, label }) => (
             <span key={atMs} className={styles.tick} style={{ left: place(atMs) }}>
               {label}
