@@ -2,6 +2,9 @@
 import type { IntegerSolved, SolveInteger } from '../engine/index.ts'
 import { dataOf } from './lp-solver.ts'
 
+/** kSolutionStatusFeasible. */
+const feasible = 2
+
 /** Loads the solver; its own instance, since a worker asks for it. */
 export async function integerSolver(): Promise<SolveInteger> {
   const { default: loadHighs } = await import('highs')
@@ -32,7 +35,8 @@ export async function integerSolver(): Promise<SolveInteger> {
       )
       const seconds = (performance.now() - begun) / 1000
       const bound = Number(model.info.get('mip_dual_bound'))
-      const isThere = values.length === program.variables.length
+      // Feasible, as HiGHS numbers it: without one its values are nothing to go by.
+      const isThere = Number(model.info.get('primal_solution_status')) === feasible
       return isThere ? ({ values, bound, seconds } satisfies IntegerSolved) : undefined
     } finally {
       model.dispose()

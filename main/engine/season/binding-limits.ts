@@ -6,8 +6,8 @@ import type { JarClass } from './season-program.ts'
 import { jarClasses } from './season-question.ts'
 import type { Reckoned } from './reckon-season.ts'
 
-/** A limit used up to this share leaves no room for one more bottle worth the while. */
-const usedUp = 0.97
+/** Whole bottles are counted, parts of them planned: the last tenth of a limit is no room. */
+const usedUp = 0.9
 
 export function bindingLimits(
   facts: SeasonFacts,

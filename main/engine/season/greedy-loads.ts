@@ -10,6 +10,7 @@
 import { safeFillFraction } from '../../../shared/safe-fill.ts'
 import {
   leastFillFraction,
+  leastL,
   mostL,
   type JarClass,
   type Load,
@@ -19,6 +20,9 @@ import {
 import { minorPerL, weightOfTier, weights } from './weights.ts'
 
 const orders = 120
+/** A rest of less than that is covered; a load that leaves one for no jar counts as so much dearer. */
+const leastRestL = 0.01
+const strandedPenalty = 2
 /** How far a shuffled order strays from that of urgency: a factor of up to e. */
 const straying = 1
 
@@ -107,6 +111,7 @@ function bestChoice(
   let bestScore = Infinity
   question.ways.forEach((way, wayIndex) => {
     if (way.kindIndex !== kindIndex) return
+    const smallestL = leastL(way, question.classes)
     const wantedKg = Math.min(leftL / way.lPerKg, kgLeft[wayIndex] ?? 0, room.kgAffordable(way))
     for (const { week, weeksFromPlenty } of way.starts)
       for (const steepClass of room.freeFor(way, week, 'steep'))
@@ -114,20 +119,25 @@ function bestChoice(
           if (steepClass === settleClass && !room.hasTwo(way, week, steepClass)) continue
           const steepMl = question.classes[steepClass]?.capacityMl ?? 0
           const settleMl = question.classes[settleClass]?.capacityMl ?? 0
-          const kg = Math.min(
+          const mostKg = Math.min(
             wantedKg,
             (safeFillFraction * steepMl) / way.steepMlPerKg,
             (safeFillFraction * settleMl) / way.settleMlPerKg,
           )
-          const isFull =
-            kg * way.steepMlPerKg >= leastFillFraction * steepMl &&
-            kg * way.settleMlPerKg >= leastFillFraction * settleMl
-          if (!isFull || kg <= 0) continue
+          const leastKg =
+            leastFillFraction * Math.max(steepMl / way.steepMlPerKg, settleMl / way.settleMlPerKg)
+          if (leastKg > mostKg || mostKg <= 0) continue
+          // A rest too small for any jar would stay uncovered: rather less now, and a load more.
+          const restL = leftL - mostKg * way.lPerKg
+          const isStranded = restL > leastRestL && restL < smallestL
+          const sparingKg = isStranded ? (leftL - smallestL) / way.lPerKg : mostKg
+          const kg = sparingKg >= leastKg ? sparingKg : mostKg
           const litres = kg * way.lPerKg
           const jarWeeks =
             (steepMl * way.emptiedWeek + settleMl * (way.settleToWeek - way.settleFromWeek)) / 1000
-          const restPenalty = 1 + 0.05 * weeksFromPlenty
-          const score = (jarWeeks / litres) * restPenalty
+          const waiting = 1 + 0.05 * weeksFromPlenty
+          const stranded = isStranded && kg === mostKg ? strandedPenalty : 1
+          const score = (jarWeeks / litres) * waiting * stranded
           if (score >= bestScore) continue
           bestScore = score
           const place = { wayIndex, way, week, weeksOff: weeksFromPlenty, steepClass, settleClass }

@@ -33,6 +33,9 @@ interface Start {
 
 export interface JarProgram {
   readonly program: LinearProgram
+  /** The same with no more uncovered than that, for the least money and trouble. */
+  readonly saving: (mostUncovered: number) => LinearProgram
+  readonly uncoveredOf: (values: readonly number[]) => number
   /** The loads that a solution comes to. */
   readonly loadsOf: (values: readonly number[]) => Load[]
   /** The whole numbers and kg of given loads, as a solution to begin with. */
@@ -51,6 +54,8 @@ export interface Settled {
 export function jarProgram(question: SeasonQuestion): JarProgram {
   const { kinds, ways, classes, mustSettle } = question
   const builder = new ProgramBuilder()
+  /** What stays uncovered, and what a plan costs in money and trouble. */
+  const uncovered: Term[] = []
   const aim: Term[] = []
   const use = new JarUse(question)
 
@@ -80,7 +85,7 @@ export function jarProgram(question: SeasonQuestion): JarProgram {
     })
     const short = tiers.map((tier) => {
       const variable = builder.variable(0, tier.volumeMl / 1000)
-      aim.push([variable, weightOfTier(tier)])
+      uncovered.push([variable, weightOfTier(tier)])
       return variable
     })
     const over = builder.variable(0, Math.max(0, (most[kindIndex] as number) - wantedL))
@@ -112,7 +117,7 @@ export function jarProgram(question: SeasonQuestion): JarProgram {
     return made.map(([variable, lPerKg]): Term => [variable, lPerKg * perL])
   })
   money.push(...bottled.map(([variable, per]): Term => [variable, per * question.minorPerBottle]))
-  const paid = money.filter(([, minor]) => minor > 0)
+  const paid = merged(money).filter(([, minor]) => minor > 0)
   if (question.moneyMinor !== undefined && paid.length > 0)
     builder.atMost(paid, question.moneyMinor)
   if (question.shelfBottles !== undefined && bottled.length > 0)
@@ -128,7 +133,7 @@ export function jarProgram(question: SeasonQuestion): JarProgram {
       return y
     })
     const homeless = builder.variable(0, volumeMl / 1000)
-    aim.push([homeless, weights.homelessLitre])
+    uncovered.push([homeless, weights.homelessLitre])
     const room = jars.map((y, index): Term => {
       const safeMl = safeFillFraction * (classes[index]?.capacityMl ?? 0)
       return [y, Math.min(volumeMl, safeMl) / 1000]
@@ -139,7 +144,16 @@ export function jarProgram(question: SeasonQuestion): JarProgram {
   const flows = use.rows(builder)
 
   return {
-    program: builder.minimising(aim),
+    program: builder.minimising([...uncovered, ...aim]),
+    saving: (mostUncovered) => ({
+      variables: [...builder.variables],
+      rows: [
+        ...builder.rows,
+        { terms: uncovered, low: Number.NEGATIVE_INFINITY, high: mostUncovered },
+      ],
+      minimise: aim,
+    }),
+    uncoveredOf: (values) => sumOf(uncovered, values),
     loadsOf: (values) => loadsOf(starts, values),
     valuesOf: (loads) => {
       const values = builder.variables.map(() => 0)
@@ -268,6 +282,13 @@ function buySupply(
   if (needed.length > 0) builder.atMost([...needed, [bought, -1]], atHand)
   money.push([bought, minorPerUnit])
   return { bought, needed, atHand }
+}
+
+/** Each variable once: its coefficients added up. */
+function merged(terms: readonly Term[]): Term[] {
+  const sums = new Map<number, number>()
+  for (const [variable, by] of terms) sums.set(variable, (sums.get(variable) ?? 0) + by)
+  return [...sums]
 }
 
 const kgOf = (starts: readonly Start[], wayIndex: number): Term[] =>

@@ -20,6 +20,7 @@ export interface Reckoning {
   readonly timeLimitSeconds: number
   readonly known?: readonly Load[]
   readonly onGap?: (gapShare: number) => void
+  readonly isCoverOnly?: boolean
 }
 
 /** Solved, but not yet written out: enough to say what an eased limit brings. */
@@ -49,7 +50,7 @@ const nothingSolved: SeasonSolved = {
 }
 
 export function coverSeason(reckoning: Reckoning, otherwise: Otherwise = {}): Covered {
-  const { facts, kinds, solve, timeLimitSeconds, known, onGap } = reckoning
+  const { facts, kinds, solve, timeLimitSeconds, known, onGap, isCoverOnly = false } = reckoning
   const asked = seasonQuestion(facts, kinds, otherwise)
   const { ways, classes, mustSettle } = asked.question
   const isEmpty = classes.length === 0 || (ways.length === 0 && mustSettle.length === 0)
@@ -58,6 +59,7 @@ export function coverSeason(reckoning: Reckoning, otherwise: Otherwise = {}): Co
     : solveSeason(asked.question, {
         solve,
         timeLimitSeconds,
+        isCoverOnly,
         ...(known && { known }),
         ...(onGap && { onGap }),
       })

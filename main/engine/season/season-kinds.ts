@@ -133,9 +133,9 @@ function typicalWeek(fruit: Fruit, supply: readonly Supply[]): number {
   return weeks[Math.floor(weeks.length / 2)] as number
 }
 
-/** What is sold all year may start every fourth week: more would not change a plan, only the wait. */
+/** Sold all year: every fourth week. A long season: so many weeks of it, the first among them. */
 const allYearEvery = 4
-const mostStarts = 13
+const mostStarts = 9
 
 export function startWeeks(
   kind: Pick<KindAsked, 'fruit' | 'supply'>,

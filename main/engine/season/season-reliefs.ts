@@ -75,7 +75,7 @@ export function reliefOf(
   reckoning: Reckoning,
 ): SeasonRelief | undefined {
   const known = plan.solved.loads
-  const now = coverSeason({ ...reckoning, known }, easing.otherwise)
+  const now = coverSeason({ ...reckoning, known, isCoverOnly: true }, easing.otherwise)
   const gainsMl = gain(plan, now)
   if (gainsMl < leastGainMl) return undefined
   return {

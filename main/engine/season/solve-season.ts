@@ -5,6 +5,7 @@
  * left open then goes on part by part: a kind that is short, with the kinds that want jars in the
  * same weeks, is planned anew while the others stay, until no part gives more or time is up. The
  * bound of the whole program tells how much any plan could still be better.
+ * Money and trouble are then made as small as the same cover allows.
  * In: the question, a solver, seconds. Out: loads, the sum they come to, the bound, the gap as a
  * share of the weight of all that is wanted. The same question gives the same loads, unless time
  * ran out.
@@ -55,22 +56,33 @@ export interface Solving {
   /** A plan known to fit; the better of it and a greedy one is begun with. */
   readonly known?: readonly Load[]
   readonly onGap?: (gapShare: number) => void
+  /** Share of the whole weight that is near enough to the best; half a hundredth when left out. */
+  readonly nearEnough?: number
+  /** True where only what is covered matters: money and trouble stay as they come. */
+  readonly isCoverOnly?: boolean
 }
 
+/** In units of the sum. */
+const rounding = 1e-6
+
 /** Of the whole weight: nearer to the best is no better to a maker. */
-const enoughShare = 0.002
+const enoughShare = 0.005
 
 /** Share of the time for the whole program; the parts get the rest. */
 const wholeProgramShare = 0.3
 const partShare = 0.15
+/** Kept back for money and trouble. */
+const savingShare = 0.2
+/** Of the money and trouble there is: a plan that much dearer is as good. */
+const enoughSaved = 0.05
 
 export function solveSeason(question: SeasonQuestion, solving: Solving): SeasonSolved {
-  const { solve, timeLimitSeconds, known } = solving
+  const { solve, timeLimitSeconds, known, nearEnough = enoughShare } = solving
   const jars = jarProgram(question)
   const { program } = jars
   const whole = wholeWeight(question)
   const shareOf = (gap: number) => (whole > 0 ? Math.max(0, gap) / whole : 0)
-  const absoluteGap = Math.max(1e-6, enoughShare * whole)
+  const absoluteGap = Math.max(1e-6, nearEnough * whole)
   const withSum = (values: readonly number[]) => ({
     values,
     sum: valueOf(program.minimise, values),
@@ -80,7 +92,8 @@ export function solveSeason(question: SeasonQuestion, solving: Solving): SeasonS
     .map((loads) => withSum(jars.valuesOf(loads)))
     .reduce((least, next) => (next.sum < least.sum ? next : least))
   let bound = 0
-  let secondsLeft = timeLimitSeconds
+  const keptBack = solving.isCoverOnly ? 0 : savingShare * timeLimitSeconds
+  let secondsLeft = timeLimitSeconds - keptBack
   const attempt = (tried: LinearProgram, seconds: number): boolean => {
     const before = best.sum
     const solved = solve({
@@ -99,8 +112,9 @@ export function solveSeason(question: SeasonQuestion, solving: Solving): SeasonS
   }
   const isDone = () => best.sum - bound <= absoluteGap * 1.01 || secondsLeft <= 0.05
 
-  attempt(program, wholeProgramShare * timeLimitSeconds)
-  let isBetter = true
+  const isSmall = question.kinds.length <= kindsOfPart
+  attempt(program, isSmall ? timeLimitSeconds : wholeProgramShare * timeLimitSeconds)
+  let isBetter = !isSmall
   while (isBetter && !isDone()) {
     isBetter = false
     for (const part of partsOf(question, jars.loadsOf(best.values))) {
@@ -113,6 +127,22 @@ export function solveSeason(question: SeasonQuestion, solving: Solving): SeasonS
       if (attempt(held, partShare * timeLimitSeconds)) isBetter = true
     }
   }
+  secondsLeft += keptBack
+  if (!solving.isCoverOnly && secondsLeft > 0.05) {
+    const saving = jars.saving(jars.uncoveredOf(best.values) + rounding)
+    const saved = solve({
+      program: saving,
+      start: best.values,
+      timeLimitSeconds: Math.min(secondsLeft, timeLimitSeconds / 2),
+      absoluteGap: Math.max(1e-6, enoughSaved * valueOf(saving.minimise, best.values)),
+      onGap: () => solving.onGap?.(shareOf(best.sum - bound)),
+    })
+    if (saved) {
+      secondsLeft -= saved.seconds
+      const found = withSum(saved.values)
+      if (found.sum < best.sum) best = found
+    }
+  }
   const gapShare = shareOf(best.sum - bound)
   return {
     loads: jars.loadsOf(best.values),
@@ -120,7 +150,7 @@ export function solveSeason(question: SeasonQuestion, solving: Solving): SeasonS
     sum: best.sum,
     bound,
     gapShare,
-    isProven: gapShare <= enoughShare * 1.01,
+    isProven: best.sum - bound <= absoluteGap * 1.01,
     seconds: timeLimitSeconds - secondsLeft,
   }
 }

@@ -1,0 +1,236 @@
+import { beforeAll, describe, expect, it } from 'vitest'
+import { fruitOf } from '../../../main/engine/fruit/fruit-library.ts'
+import { planSeason, type Progress } from '../../../main/engine/season/plan-season.ts'
+import type { SeasonFacts } from '../../../main/engine/season/season-facts.ts'
+import type { SolveInteger } from '../../../main/engine/season/solve-season.ts'
+import { integerSolver } from '../../../main/service/integer-solver.ts'
+import { SeasonPlan } from '../../../shared/schemas/season.ts'
+import { faultsOf } from './checked-plan.ts'
+import { cellar, jar, plainWishes, stock, wish } from './season-cellar.ts'
+
+let solve: SolveInteger
+beforeAll(async () => {
+  solve = await integerSolver()
+})
+
+const plan = (facts: SeasonFacts, isExplained = false, timeLimitSeconds = 10) =>
+  planSeason(facts, { solve, isExplained, timeLimitSeconds })
+
+const ofPantry = ({ pantry }: SeasonFacts) => ({
+  fruitOf,
+  spiritMl: pantry.spirits.reduce((sum, { volumeMl }) => sum + volumeMl, 0),
+  sugarG: pantry.sweeteners.reduce((sum, { massG }) => sum + massG, 0),
+  pantryFruitG: (id: string) =>
+    pantry.fruits
+      .filter(({ fruitId }) => fruitId === id)
+      .reduce((sum, { massG }) => sum + massG, 0),
+})
+
+const kindOf = ({ kinds }: SeasonPlan, id: string) => kinds.find(({ kindId }) => kindId === id)!
+
+describe('planSeason', () => {
+  it('lays down what is drunk in a year less what is left by then, and the checker finds no fault', () => {
+    const facts = cellar()
+    const made = plan(facts)
+    expect(SeasonPlan.parse(made)).toEqual(made)
+    expect(faultsOf(made, ofPantry(facts))).toEqual([])
+    expect(made.proof.isProven).toBe(true)
+    expect(made.totals.shortMl).toBe(0)
+    // 2 L are there, 5 L a year are drunk, and the new ones are ready after 1.2 years: none is left.
+    const cherry = kindOf(made, 'sour_cherry')
+    expect(cherry.leftThenMl.value).toBe(0)
+    expect(cherry.wantedMl).toBeCloseTo(5000)
+    expect(Math.abs(cherry.plannedMl.value - 5000)).toBeLessThan(10)
+    expect(cherry.bottles).toBeGreaterThanOrEqual(9)
+  })
+
+  it('keeps what it promises when its drafts run through the engine', () => {
+    const made = plan(cellar())
+    expect(made.batches.length).toBeGreaterThanOrEqual(4)
+    for (const { replay, bottles, volumeMl, bottleSizeMl } of made.batches) {
+      expect(replay.isWithinBand).toBe(true)
+      expect(replay.volumeMl).toBeGreaterThan(volumeMl.low)
+      expect(replay.volumeMl).toBeLessThan(volumeMl.high)
+      expect(replay.bottles).toBeGreaterThanOrEqual(Math.floor(volumeMl.low / bottleSizeMl))
+      expect(Math.abs(replay.bottles - bottles)).toBeLessThanOrEqual(1)
+    }
+  })
+
+  it('gives the same plan to the same facts', () => {
+    const facts = cellar()
+    const { proof: first, ...one } = plan(facts)
+    const { proof: second, ...two } = plan(facts)
+    expect(two).toEqual(one)
+    expect(second.gapShare).toBe(first.gapShare)
+  })
+
+  it('takes what the pantry has first: spirit by its ethanol, sugar, frozen fruit out of season', () => {
+    const facts = cellar({
+      stocks: [stock('raspberry', 0, 4)],
+      pantry: {
+        fruits: [{ fruitId: 'raspberry', massG: 1500 }],
+        spirits: [{ strengthPctVol: 96, volumeMl: 600 }],
+        sweeteners: [{ id: 'sugar', massG: 400 }],
+      },
+    })
+    const made = plan(facts)
+    expect(faultsOf(made, ofPantry(facts))).toEqual([])
+    const frozen = made.batches.filter(({ source }) => source === 'pantry')
+    expect(frozen.length).toBeGreaterThan(0)
+    expect(frozen.every(({ spec }) => spec.fruits[0]?.cut === 'frozen')).toBe(true)
+    const boughtG = made.purchases.reduce((sum, line) => sum + (line.fruitId ? line.massG! : 0), 0)
+    expect(boughtG).toBeLessThan(made.totals.fruitG - 1000)
+  })
+
+  it('says that there are no jars, and plans nothing', () => {
+    const made = plan(cellar({ jars: [] }))
+    expect(made.batches).toEqual([])
+    expect(made.notices.map(({ code }) => code)).toContain('noJars')
+    expect(kindOf(made, 'sour_cherry')).toMatchObject({ bottles: 0, cutBy: ['jars'] })
+  })
+
+  it('plans from wishes alone where nothing was ever drunk, by the library, and says so', () => {
+    const facts = cellar({
+      stocks: [],
+      wishes: { ...plainWishes, wishes: [wish('damson', { atLeastMl: 3000, priority: 'must' })] },
+    })
+    const made = plan(facts)
+    expect(faultsOf(made, ofPantry(facts))).toEqual([])
+    expect(made.notices.map(({ code }) => code)).toContain('noHistory')
+    const damson = kindOf(made, 'damson')
+    expect(damson.yield.basis).toBe('recipe')
+    expect(damson.needs).toEqual([{ because: 'wish', priority: 'must', volumeMl: 3000 }])
+    expect(Math.abs(damson.plannedMl.value - 3000)).toBeLessThan(10)
+  })
+
+  it('comes as near as it can to a wish that no jars can hold, the more urgent kind first', () => {
+    const facts = cellar({
+      stocks: [],
+      jars: [jar('a', 3000), jar('b', 3000), jar('c', 3000)],
+      wishes: {
+        ...plainWishes,
+        wishes: [
+          wish('sour_cherry', { atLeastMl: 30_000, priority: 'could' }),
+          wish('raspberry', { atLeastMl: 2000, priority: 'must' }),
+        ],
+      },
+    })
+    const made = plan(facts, true)
+    expect(faultsOf(made, ofPantry(facts))).toEqual([])
+    expect(kindOf(made, 'raspberry').shortMl).toBe(0)
+    const cherry = kindOf(made, 'sour_cherry')
+    expect(cherry.shortMl).toBeGreaterThan(20_000)
+    expect(cherry.cutBy).toContain('jars')
+    expect(made.binding.some(({ limit, weeks }) => limit === 'jars' && weeks.length > 0)).toBe(true)
+    const oneMore = made.reliefs.find(({ eases }) => eases === 'jars')
+    expect(oneMore).toMatchObject({ unit: 'jarMl', by: 3000 })
+    expect(oneMore!.gainsMl).toBeGreaterThan(1000)
+  })
+
+  it('stays within money and tells what 100 more would bring', () => {
+    const wishes = { ...plainWishes, limits: { isSpiritAtHandOnly: false, moneyMinor: 4000 } }
+    const facts = cellar({ wishes })
+    const made = plan(facts, true)
+    expect(faultsOf(made, ofPantry(facts))).toEqual([])
+    expect(made.totals.moneyMinor).toBeGreaterThan(3500)
+    expect(made.totals.shortMl).toBeGreaterThan(1000)
+    expect(made.binding.map(({ limit }) => limit)).toContain('money')
+    const more = made.reliefs.find(({ eases }) => eases === 'money')!
+    expect(more.by).toBe(10_000)
+    expect(more.gainsMl).toBeGreaterThan(1000)
+    expect(more.costsMinor).toBeGreaterThan(0)
+    expect(more.costsMinor).toBeLessThanOrEqual(10_000 + 100)
+  })
+
+  it('stays within the shelf, and pours only the spirit at hand when told so', () => {
+    const facts = cellar({
+      wishes: { ...plainWishes, limits: { isSpiritAtHandOnly: true, shelfBottles: 15 } },
+      pantry: {
+        fruits: [],
+        spirits: [{ strengthPctVol: 96, volumeMl: 3000 }],
+        sweeteners: [],
+      },
+    })
+    const made = plan(facts)
+    expect(faultsOf(made, ofPantry(facts))).toEqual([])
+    expect(made.totals.bottles).toBeLessThanOrEqual(15)
+    expect(made.purchases.filter(({ what }) => what === 'spirit')).toEqual([])
+    expect(made.totals.spirits[0]!.volumeMl).toBeLessThanOrEqual(3000 + 1)
+  })
+
+  it('leaves jars to the batches that stand in them, and finds one for what these are drawn off into', () => {
+    const day = 24 * 3_600_000
+    const base = cellar()
+    const facts = cellar({
+      standing: {
+        jars: base.jars.slice(0, 5).map(({ id }) => ({
+          jarId: id,
+          batchId: `old-${id}`,
+          untilMs: base.nowMs + 80 * day,
+          fillMl: 1800,
+        })),
+        settles: [
+          {
+            batchId: 'old-a',
+            fromMs: base.nowMs + 60 * day,
+            untilMs: base.nowMs + 90 * day,
+            volumeMl: 1700,
+          },
+        ],
+        toCome: [],
+      },
+    })
+    const made = plan(facts)
+    expect(faultsOf(made, ofPantry(facts))).toEqual([])
+    const settling = made.spans.find(({ use }) => use === 'standingSettle')
+    expect(settling).toMatchObject({ jarId: 'f', batchId: 'old-a', fillMl: 1700 })
+    expect(made.notices.map(({ code }) => code)).not.toContain('standingWithoutJar')
+
+    const full = plan({ ...facts, jars: facts.jars.slice(0, 5) })
+    expect(full.notices).toContainEqual({ code: 'standingWithoutJar', batchId: 'old-a' })
+  })
+
+  it('lays down less when the harvest is poor, dearer, and more when it is good', () => {
+    const wishes = { ...plainWishes, limits: { isSpiritAtHandOnly: false, moneyMinor: 6000 } }
+    const made = plan(cellar({ wishes }), true)
+    const [poor, good] = made.variants
+    expect(poor).toMatchObject({ harvest: 'poor', factors: { fruitPrice: 1.5, yield: 0.9 } })
+    expect(poor!.totals.volumeMl.value).toBeLessThan(made.totals.volumeMl.value)
+    expect(good!.totals.volumeMl.value).toBeGreaterThan(made.totals.volumeMl.value)
+  })
+
+  it('tells how far it is, with the plan before its explanations', () => {
+    const told: Progress[] = []
+    planSeason(cellar(), {
+      solve,
+      isExplained: true,
+      timeLimitSeconds: 10,
+      onProgress: (progress) => told.push(progress),
+    })
+    const steps = [...new Set(told.map(({ step }) => step))]
+    expect(steps).toEqual(['recipes', 'covering', 'placing', 'variants'])
+    expect(told.find(({ step }) => step === 'placing')!.plan!.variants).toEqual([])
+    const progress = told.map((one) => one.progress)
+    expect(progress).toEqual([...progress].sort((a, b) => a - b))
+  })
+
+  it('gives the best found with its gap when there is no time', () => {
+    const facts = cellar({
+      stocks: ['sour_cherry', 'raspberry', 'damson', 'quince', 'plum', 'sloe', 'blackcurrant'].map(
+        (id) => stock(id, 0, 12),
+      ),
+    })
+    const made = plan(facts, false, 0.1)
+    expect(faultsOf(made, ofPantry(facts))).toEqual([])
+    expect(made.totals.bottles).toBeGreaterThan(10)
+    expect(made.proof.isProven).toBe(false)
+    expect(made.proof.gapShare).toBeGreaterThan(0)
+    expect(made.notices.map(({ code }) => code)).toContain('timeUp')
+  })
+
+  it('leaves out what would not half fill the smallest jars, and says so', () => {
+    const made = plan(cellar({ stocks: [stock('quince', 0, 0.1)] }))
+    expect(made.batches).toEqual([])
+    expect(made.notices).toContainEqual({ code: 'tooLittleForAnyJar', kindId: 'quince' })
+  })
+})
