@@ -91,11 +91,29 @@ function outlinePath(
   return `M${[...left, ...right].join('L')}Z`
 }
 
-/** Between two points of the outline, without a kink at either. */
+/** Monotone cubic through the outline's points (Fritsch and Carlson), so that nothing bulges. */
 function radiusAt(level: number): number {
-  const next = outline.findIndex(([height]) => height >= level)
-  const [h1, r1] = outline[Math.max(1, next)] ?? [1, 1]
-  const [h0, r0] = outline[Math.max(0, next - 1)] ?? [0, 1]
-  const share = h1 === h0 ? 1 : Math.min(1, Math.max(0, (level - h0) / (h1 - h0)))
-  return r0 + (r1 - r0) * share * share * (3 - 2 * share)
+  const after = outline.findIndex(([height]) => height >= level)
+  const from = Math.max(0, after - 1)
+  const [h0, r0] = outline[from] ?? [0, 1]
+  const [h1, r1] = outline[from + 1] ?? [1, 1]
+  const step = h1 - h0
+  const x = (level - h0) / step
+  return (
+    r0 * (1 + 2 * x) * (1 - x) ** 2 +
+    tangentAt(from) * step * x * (1 - x) ** 2 +
+    r1 * x ** 2 * (3 - 2 * x) +
+    tangentAt(from + 1) * step * x ** 2 * (x - 1)
+  )
+}
+
+function tangentAt(index: number): number {
+  const slope = (from: number) => {
+    const [a, b] = [outline[from], outline[from + 1]]
+    return a && b ? (b[1] - a[1]) / (b[0] - a[0]) : 0
+  }
+  if (index === 0) return slope(0)
+  if (index === outline.length - 1) return slope(index - 1)
+  const [before, behind] = [slope(index - 1), slope(index)]
+  return before * behind <= 0 ? 0 : (2 * before * behind) / (before + behind)
 }
