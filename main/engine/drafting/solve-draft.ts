@@ -19,7 +19,7 @@ import type {
 import type { Liquid } from '../../../shared/schemas/cellar.ts'
 import { describeLiquid } from '../ledger/jar-liquid.ts'
 import type { CellarState } from '../ledger/cellar-state.ts'
-import { leastSquares } from './least-squares.ts'
+import { leastSquares } from '../least-squares.ts'
 import { outcomeOf } from './outcome.ts'
 import type { DraftFacts } from './buying.ts'
 import { plannedMoves } from './planned-moves.ts'

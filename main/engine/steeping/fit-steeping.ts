@@ -4,14 +4,15 @@
  * Method: regularised least squares over three unknowns: pace, liquid held, and the fruit's own
  * juice. Each residual is a reading's distance from the replayed ledger, in its standard
  * uncertainties; the library's ranges enter as three more, pulling towards 0 ± 1 (beliefs.ts).
- * Gauss-Newton with steps halved until the sum falls; readings far off weigh less (Huber), so that
- * one slip of the pen does not bend the curve. The bands are the Gaussian ones at the minimum.
+ * Readings far off weigh less (Huber), so that one slip of the pen does not bend the curve; the least
+ * sum is found as any other (least-squares.ts). The bands are the Gaussian ones at the minimum.
  * In: the batch's replay, its readings as interpreted by the ledger, hold-up by the maker's own
  * jug. Out: unknowns, their covariance, residuals. Deterministic.
  * Leaves out: readings taken before any fruit was charged or after the last left the batch's jars.
  */
 import { inverse, Matrix } from 'ml-matrix'
 import type { Interpretation } from '../../../shared/schemas/readings.ts'
+import { leastSquares, slopesAt } from '../least-squares.ts'
 import type { Step } from '../ledger/fold.ts'
 import { describeLiquid } from '../ledger/jar-liquid.ts'
 import { noNews, tuningOf, type Spread, type Unknowns } from './beliefs.ts'
@@ -53,18 +54,17 @@ const huber = 2
 const outlierBeyond = 3
 
 export function fitSteeping(question: FitQuestion): SteepingFit {
-  let unknowns: Unknowns = noNews
-  let seen = look(question, unknowns)
-  for (let round = 0; round < 12; round += 1) {
-    const { gradient, curvature } = slopes(question, unknowns, seen)
-    const step = curvature.mmul(gradient).to1DArray()
-    const next = better(question, unknowns, seen, step)
-    if (!next) break
-    const moved = Math.hypot(...next.unknowns.map((value, i) => value - (unknowns[i] ?? 0)))
-    ;({ unknowns, seen } = next)
-    if (moved < 1e-4) break
-  }
-  const { curvature } = slopes(question, unknowns, seen)
+  const { x } = leastSquares({
+    ...bounds,
+    residualsAt: (at) => robust(look(question, at as unknown as Unknowns)),
+    start: noNews,
+    // What the library says of each unknown is a measurement too: 0 ± 1.
+    pull: [1, 1, 1],
+    stop: { met: 0, gain: 1e-9, move: 1e-4 },
+  })
+  const unknowns = x as unknown as Unknowns
+  const seen = look(question, unknowns)
+  const curvature = covarianceAt(question, unknowns, seen)
   const residuals = new Map<string, number>()
   for (const { moveId, sigmas } of seen.residuals)
     if (Math.abs(sigmas) >= Math.abs(residuals.get(moveId) ?? 0)) residuals.set(moveId, sigmas)
@@ -78,11 +78,13 @@ export function fitSteeping(question: FitQuestion): SteepingFit {
   }
 }
 
+/** No answer lies farther from what the library thinks possible. */
+const bounds = { low: [-5, -5, -5], high: [5, 5, 5], nudge: 0.005 }
+
 interface Seen {
   readonly residuals: readonly { readonly moveId: string; readonly sigmas: number }[]
-  /** Residual of the measured hold-up, and of the prior. */
+  /** Residual of the measured hold-up, where there is one. */
   readonly others: readonly number[]
-  readonly sum: number
 }
 
 /** The residuals at some unknowns. A reading whose jar the replay finds empty counts as on the line. */
@@ -92,11 +94,7 @@ function look({ replay: told, spread, readings, measuredHold }: FitQuestion, at:
   const residuals = readings.flatMap((reading) => residualsOf(byId.get(reading.moveId), reading))
   const hold =
     measuredHold === undefined ? [] : [(spread.lnHold * at[1] - Math.log(measuredHold)) / jugLnHold]
-  const others = [...hold, ...at]
-  let sum = 0
-  for (const { sigmas } of residuals) sum += loss(sigmas)
-  for (const value of others) sum += value * value
-  return { residuals, others, sum }
+  return { residuals, others: hold }
 }
 
 function residualsOf(step: Step | undefined, { moveId, jarId, interpretation }: FitReading) {
@@ -126,53 +124,33 @@ function residualsOf(step: Step | undefined, { moveId, jarId, interpretation }: 
   ]
 }
 
-const loss = (sigmas: number): number => {
-  const far = Math.abs(sigmas)
-  return far <= huber ? far * far : huber * (2 * far - huber)
+/** What is squared and summed: beyond `huber` it grows with the root of the distance only. */
+function robust({ residuals, others }: Seen): number[] {
+  const damped = residuals.map(({ sigmas }) => {
+    const far = Math.abs(sigmas)
+    return far <= huber ? sigmas : Math.sign(sigmas) * Math.sqrt(huber * (2 * far - huber))
+  })
+  return [...damped, ...others]
 }
 
-const weight = (sigmas: number): number => Math.min(1, huber / Math.abs(sigmas))
-
-const nudge = 0.02
-
-/** Where the sum falls, and the covariance: the inverse of half its curvature. */
-function slopes(question: FitQuestion, at: Unknowns, seen: Seen) {
+/** The inverse of half the curvature at the least sum, each reading by its weight. */
+function covarianceAt(question: FitQuestion, at: Unknowns, seen: Seen): Matrix {
   const all = (from: Seen) => [...from.residuals.map(({ sigmas }) => sigmas), ...from.others]
   const here = all(seen)
+  const residualsAt = (there: readonly number[]) =>
+    all(look(question, there as unknown as Unknowns))
+  const slopes = slopesAt({ ...bounds, residualsAt }, at, here)
   const weights = [
-    ...seen.residuals.map(({ sigmas }) => weight(sigmas)),
+    ...seen.residuals.map(({ sigmas }) => Math.min(1, huber / Math.abs(sigmas))),
     ...seen.others.map(() => 1),
   ]
-  const columns = ([0, 1, 2] as const).map((index) => {
-    const there = all(look(question, nudged(at, index)))
-    return here.map((value, row) => ((there[row] as number) - value) / nudge)
-  })
-  const normal = columns.map((a) =>
-    columns.map((b) =>
-      a.reduce((sum, value, row) => sum + (weights[row] as number) * value * (b[row] as number), 0),
+  const normal = slopes.map((a, i) =>
+    slopes.map((b, j) =>
+      a.reduce(
+        (sum, value, row) => sum + (weights[row] as number) * value * (b[row] as number),
+        i === j ? 1 : 0,
+      ),
     ),
   )
-  const gradient = columns.map((column) => [
-    column.reduce(
-      (sum, value, row) => sum - (weights[row] as number) * value * (here[row] as number),
-      0,
-    ),
-  ])
-  return { gradient: new Matrix(gradient), curvature: inverse(new Matrix(normal)) }
-}
-
-const nudged = (at: Unknowns, index: 0 | 1 | 2): Unknowns =>
-  at.map((value, i) => (i === index ? value + nudge : value)) as unknown as Unknowns
-
-/** The step, halved until the sum falls; undefined when it does not. */
-function better(question: FitQuestion, from: Unknowns, seen: Seen, step: readonly number[]) {
-  for (let share = 1; share > 0.01; share /= 2) {
-    // No step leaves what the library thinks possible by far.
-    const unknowns = from.map((value, i) =>
-      Math.min(5, Math.max(-5, value + share * (step[i] as number))),
-    ) as unknown as Unknowns
-    const found = look(question, unknowns)
-    if (found.sum < seen.sum - 1e-9) return { unknowns, seen: found }
-  }
-  return undefined
+  return inverse(new Matrix(normal))
 }

@@ -2,10 +2,11 @@
  * Which numbers, within bounds, bring the residuals nearest to zero?
  *
  * Method: Levenberg 1944 and Marquardt 1963, normal equations with numerical derivatives that each
- * step corrects (Broyden 1965), steps cut back to the bounds, the numbers at a bound held meanwhile. A weak pull towards the
- * start decides between answers that fit equally well. Deterministic.
- * In: residuals as multiples of what is tolerated, start, bounds, pulls. Out: the numbers, and the
- * residuals there; they are not zero where the bounds forbid it.
+ * step corrects (Broyden 1965), steps cut back to the bounds, the numbers at a bound held meanwhile.
+ * A pull towards the start decides between answers that fit equally well, or says how far the start
+ * is believed. Deterministic.
+ * In: residuals as multiples of what is tolerated, start, bounds, pulls, when to stop. Out: the
+ * numbers, and the residuals there; they are not zero where the bounds forbid it.
  * Leaves out: global search: it finds the answer nearest to the start.
  * @example leastSquares({ residualsAt: ([x]) => [x - 2], start: [0], low: [0], high: [9], pull: [0] }).x[0] // 2
  */
@@ -16,6 +17,19 @@ export interface Fitting {
   readonly high: readonly number[]
   /** Residual that a number adds by being one away from its start. */
   readonly pull: readonly number[]
+  /** By how much a number is changed to see what that does; left out, by a little of itself. */
+  readonly nudge?: number
+  readonly stop?: Stop
+}
+
+/** When the answer is good enough. */
+export interface Stop {
+  /** Residuals below this are met; what is tolerated is 1. */
+  readonly met: number
+  /** A step that gains less, as a share, says that there is no better answer. */
+  readonly gain: number
+  /** Nor does a step that moves the numbers by less. */
+  readonly move: number
 }
 
 export interface Fitted {
@@ -26,13 +40,14 @@ export interface Fitted {
 const mostIterations = 60
 const leastDamping = 1e-9
 const mostDamping = 1e4
+/** Less changes no step that anybody could see. */
+const firstDamping = 1e-3
 const derivativeStep = 1e-4
-/** A step that gains less says that there is no better answer. */
-const leastGain = 1e-3
-/** Residuals below this are met; what is tolerated is 1. */
-const metResidual = 0.3
+/** For wishes: nobody tells the difference. */
+const usualStop: Stop = { met: 0.3, gain: 1e-3, move: 0 }
 
-export function leastSquares({ residualsAt, start, low, high, pull }: Fitting): Fitted {
+export function leastSquares(fitting: Fitting): Fitted {
+  const { residualsAt, start, low, high, pull, stop = usualStop } = fitting
   const clip = (x: readonly number[]) =>
     x.map((value, i) => Math.min(high[i] as number, Math.max(low[i] as number, value)))
   const pullsAt = (x: readonly number[]) =>
@@ -41,7 +56,7 @@ export function leastSquares({ residualsAt, start, low, high, pull }: Fitting): 
     squares(residuals) + squares(pullsAt(x))
 
   const fresh = (x: readonly number[], residuals: readonly number[]) =>
-    slopesAt(residualsAt, x, residuals, low, high)
+    slopesAt(fitting, x, residuals)
 
   let x = clip(start)
   let residuals = residualsAt(x)
@@ -50,12 +65,13 @@ export function leastSquares({ residualsAt, start, low, high, pull }: Fitting): 
   let slopes = fresh(x, residuals)
   let isFresh = true
   for (let iteration = 0; iteration < mostIterations; iteration += 1) {
-    if (residuals.every((residual) => Math.abs(residual) < metResidual)) break
+    if (residuals.every((residual) => Math.abs(residual) < stop.met)) break
     const next = stepFrom({ x, residuals, slopes, pulls: pullsAt(x), pull, low, high, damping })
+    if (distance(next, x) < stop.move && isFresh) break
     const nextResiduals = residualsAt(next)
     const nextCost = costOf(nextResiduals, next)
     const gain = cost - nextCost
-    if (gain > leastGain * cost) {
+    if (gain > stop.gain * cost) {
       slopes = learned(slopes, x, next, residuals, nextResiduals)
       ;[x, residuals, cost] = [next, nextResiduals, nextCost]
       damping = Math.max(leastDamping, damping / 10)
@@ -64,7 +80,7 @@ export function leastSquares({ residualsAt, start, low, high, pull }: Fitting): 
       slopes = fresh(x, residuals)
       isFresh = true
     } else if (gain > 0 || damping > mostDamping) break
-    else damping *= 10
+    else damping = Math.max(firstDamping, 10 * damping)
   }
   return { x, residuals }
 }
@@ -91,18 +107,19 @@ function learned(
   )
 }
 
+const distance = (a: readonly number[], b: readonly number[]) =>
+  Math.hypot(...a.map((value, i) => value - (b[i] as number)))
+
 const squares = (values: readonly number[]) => values.reduce((sum, value) => sum + value * value, 0)
 
 /** One row for each number: how the residuals change with it. */
-function slopesAt(
-  residualsAt: Fitting['residualsAt'],
+export function slopesAt(
+  { residualsAt, low, high, nudge }: Omit<Fitting, 'start' | 'pull' | 'stop'>,
   x: readonly number[],
   residuals: readonly number[],
-  low: readonly number[],
-  high: readonly number[],
 ): number[][] {
   return x.map((value, i) => {
-    const size = derivativeStep * Math.max(0.1, Math.abs(value))
+    const size = nudge ?? derivativeStep * Math.max(0.1, Math.abs(value))
     const room = (high[i] as number) - value
     if (room <= 0 && value - (low[i] as number) <= 0) return residuals.map(() => 0)
     const step = room > size ? size : -size
