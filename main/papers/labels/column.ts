@@ -4,39 +4,21 @@
  * first, and said.
  */
 import type { LabelField, LabelOp } from '../../../shared/schemas/labels.ts'
+import {
+  heightOf,
+  rowWidth,
+  type Block,
+  type SetBlock,
+  type SetText,
+  type TextBlock,
+} from './blocks.ts'
 import { breakLines, cutLines, longestWord, type BrokenLines } from './break-lines.ts'
+import { drawColumn, type Justify } from './draw-column.ts'
 import { mmPerPt, type Box } from './lengths.ts'
-import { placeLine, type Cell } from './place-line.ts'
-import { setLine } from './set-line.ts'
+import type { Cell } from './place-line.ts'
 
 /** Smaller letters are not read any more; common practice of printers. */
 export const leastPt = 5
-
-/** Words on one or more lines; several cells stand on one line, spread over the width. */
-export interface TextBlock {
-  readonly kind: 'text'
-  readonly cells: readonly Cell[]
-  readonly mostPt: number
-  readonly align: 'left' | 'center' | 'right'
-  /** Letters shrink rather than run over more lines, down to the smallest. */
-  readonly mostLines: number
-  /** From line to line, in letter sizes. */
-  readonly leading?: number
-  /** Above the block, in its letter sizes; left out at the top. */
-  readonly gap?: number
-}
-
-/** Something drawn, between two heights. */
-export interface FigureBlock {
-  readonly kind: 'figure'
-  readonly leastMm: number
-  readonly mostMm: number
-  readonly draw: (box: Box) => readonly LabelOp[]
-  /** Above it, in mm. */
-  readonly gapMm: number
-}
-
-export type Block = TextBlock | FigureBlock
 
 export interface Column {
   /** Many columns are tried, one is drawn. */
@@ -69,44 +51,6 @@ const importance: readonly LabelField[] = [
   'note',
 ]
 
-interface SetText {
-  readonly kind: 'text'
-  readonly block: TextBlock
-  readonly sizePt: number
-  /** One cell's lines, or one line of several cells. */
-  lines: readonly string[]
-  readonly wholeLines: number
-  /** A word had to be broken. */
-  readonly isStrained: boolean
-}
-type SetBlock =
-  SetText | { readonly kind: 'figure'; readonly block: FigureBlock; readonly heightMm: number }
-
-const usualLeading = 1.18
-/** What letters usually reach above and below the baseline; stacked marks need more. */
-const usualAbove = 0.74
-const usualBelow = 0.25
-
-interface LineRoom {
-  /** From line to line, and from a line's top to its baseline, in letter sizes. */
-  readonly leading: number
-  readonly baseline: number
-}
-
-const rooms = new WeakMap<TextBlock, LineRoom>()
-
-function roomOf(block: TextBlock): LineRoom {
-  const known = rooms.get(block)
-  if (known) return known
-  const set = block.cells.map(({ face, text, tracking = 0 }) => setLine(face, text, tracking))
-  const above = Math.max(usualAbove, ...set.map((line) => line.above))
-  const below = Math.max(usualBelow, ...set.map((line) => line.below))
-  const leading = Math.max(block.leading ?? usualLeading, above + below + 0.02)
-  const room = { leading, baseline: (leading - above - below) / 2 + above }
-  rooms.set(block, room)
-  return room
-}
-
 /** How small letters may become: what the law asks of the main fields, or what can just be read. */
 type Floor = 'lawful' | 'least'
 
@@ -121,11 +65,7 @@ const lawfulPt: Readonly<Partial<Record<LabelField, number>>> = {
 const floorOf = ({ cells }: TextBlock, floor: Floor): number =>
   floor === 'least' ? leastPt : Math.max(leastPt, ...cells.map(({ field }) => lawfulPt[field] ?? 0))
 
-export function fitColumn(
-  blocks: readonly Block[],
-  box: Box,
-  justify: 'top' | 'middle' | 'bottom' = 'top',
-): Column {
+export function fitColumn(blocks: readonly Block[], box: Box, justify: Justify = 'top'): Column {
   for (const floor of ['lawful', 'least'] as const) {
     const set = largestThatFits(blocks, box, floor)
     if (set) return place(set, box, justify)
@@ -210,16 +150,6 @@ function comfortablePt(block: TextBlock, widthMm: number): number {
   return found
 }
 
-/** Between cells on one line, in letter sizes. */
-const cellGap = 1.2
-
-function rowWidth({ cells }: TextBlock, sizePt: number): number {
-  const letters = cells.reduce((sum, cell) => sum + widthOf(cell), 0)
-  return (letters + cellGap * (cells.length - 1)) * sizePt * mmPerPt
-}
-
-const widthOf = ({ face, text, tracking = 0 }: Cell): number => setLine(face, text, tracking).width
-
 function linesAt({ cells }: TextBlock, sizePt: number, widthMm: number): BrokenLines {
   const [cell] = cells
   if (!cell) return { lines: [], isWordBroken: false }
@@ -227,19 +157,6 @@ function linesAt({ cells }: TextBlock, sizePt: number, widthMm: number): BrokenL
 }
 
 const settingOf = ({ face, tracking = 0 }: Cell) => ({ face, tracking })
-
-const gapOf = (set: SetBlock): number =>
-  set.kind === 'figure' ? set.block.gapMm : (set.block.gap ?? 0) * set.sizePt * mmPerPt
-
-const innerHeight = (set: SetBlock): number =>
-  set.kind === 'figure' ? set.heightMm : set.lines.length * lineMm(set)
-
-const lineMm = ({ block, sizePt }: SetText): number => roomOf(block).leading * sizePt * mmPerPt
-
-function heightOf(column: readonly SetBlock[]): number {
-  const filled = column.filter((set) => innerHeight(set) > 0)
-  return filled.reduce((sum, set, index) => sum + innerHeight(set) + (index ? gapOf(set) : 0), 0)
-}
 
 const rank = (set: SetText): number =>
   Math.min(...set.block.cells.map(({ field }) => importance.indexOf(field)))
@@ -262,36 +179,11 @@ function cutToFit(column: SetBlock[], box: Box): void {
   }
 }
 
-const place = (
-  column: readonly SetBlock[],
-  box: Box,
-  justify: 'top' | 'middle' | 'bottom',
-): Column => ({
+const place = (column: readonly SetBlock[], box: Box, justify: Justify): Column => ({
   draw: () => drawColumn(column, box, justify),
   problems: column.flatMap((set) => (set.kind === 'text' ? unfitOf(set) : [])),
   strain: strainOf(column),
 })
-
-function drawColumn(
-  column: readonly SetBlock[],
-  box: Box,
-  justify: 'top' | 'middle' | 'bottom',
-): LabelOp[] {
-  const spare = Math.max(0, box.height - heightOf(column))
-  let y = box.y + (justify === 'top' ? 0 : justify === 'middle' ? spare / 2 : spare)
-  let isFirst = true
-  const ops: LabelOp[] = []
-  for (const set of column) {
-    const height = innerHeight(set)
-    if (height === 0) continue
-    if (!isFirst) y += gapOf(set)
-    isFirst = false
-    const at = { x: box.x, y, width: box.width, height }
-    ops.push(...(set.kind === 'figure' ? set.block.draw(at) : placeText(set, at)))
-    y += height
-  }
-  return ops
-}
 
 /** How much it matters that a field is as large as its design wants it. */
 const weightOf = ({ cells }: TextBlock): number =>
@@ -312,37 +204,5 @@ function unfitOf(set: SetText): Unfit[] {
   return set.block.cells.map(({ field, text }) => {
     const shown = set.block.cells.length > 1 ? 0 : set.lines.join(' ').replace(/…$/, '').length
     return { field, shown: text.length === 0 ? 1 : Math.min(1, shown / text.length) }
-  })
-}
-
-function placeText(set: SetText, box: Box): LabelOp[] {
-  const { block, sizePt } = set
-  const emMm = sizePt * mmPerPt
-  const room = roomOf(block)
-  const baseline = (line: number) => box.y + emMm * (line * room.leading + room.baseline)
-  if (block.cells.length > 1) {
-    const spare = box.width - rowWidth(block, sizePt) + cellGap * emMm * (block.cells.length - 1)
-    const between =
-      block.align === 'center'
-        ? Math.min(spare / (block.cells.length + 1), 2 * emMm)
-        : spare / (block.cells.length - 1)
-    const used = block.cells.reduce((sum, cell) => sum + widthOf(cell) * emMm, 0)
-    let x =
-      block.align === 'center'
-        ? box.x + (box.width - used - between * (block.cells.length - 1)) / 2
-        : box.x
-    return block.cells.flatMap((cell) => {
-      const at = x
-      x += widthOf(cell) * emMm + between
-      return placeLine(cell, cell.text, sizePt, at, baseline(0))
-    })
-  }
-  const [cell] = block.cells
-  if (!cell) return []
-  return set.lines.flatMap((line, index) => {
-    const width = setLine(cell.face, line, cell.tracking ?? 0).width * emMm
-    const spare = box.width - width
-    const x = box.x + (block.align === 'left' ? 0 : block.align === 'center' ? spare / 2 : spare)
-    return placeLine(cell, line, sizePt, x, baseline(index))
   })
 }

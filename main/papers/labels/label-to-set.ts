@@ -1,6 +1,7 @@
 /** One label, ready to be laid out: only what is to be shown, in letters that can be set. */
 import type { LabelField, LabelOp, LabelPart, LabelText } from '../../../shared/schemas/labels.ts'
-import type { Block, TextBlock, Unfit } from './column.ts'
+import type { Block, TextBlock } from './blocks.ts'
+import type { Unfit } from './column.ts'
 import type { Code } from './code.ts'
 import type { Inks } from './inks.ts'
 import type { Box } from './lengths.ts'

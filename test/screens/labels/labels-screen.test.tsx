@@ -1,4 +1,5 @@
-import { screen, waitFor, within } from '@testing-library/react'
+import { act, screen, waitFor, within } from '@testing-library/react'
+import { navigate } from 'wouter/use-hash-location'
 import { beforeAll, describe, expect, it } from 'vitest'
 import type { LabelJob, LabelProblem, LabelStyle } from '../../../shared/schemas/labels.ts'
 import { refused, type Answers } from '../fake-bridge.ts'
@@ -150,6 +151,13 @@ describe('LabelsScreen', () => {
   it('says when a link names bottles that are not in the book', async () => {
     open('/labels?lots=raspberry-lot,gone')
     expect(await screen.findByText(/not in the book/)).toBeTruthy()
+  })
+
+  it('finds its bottles too where the router followed the link itself', async () => {
+    open('/shelf')
+    act(() => navigate(link))
+    expect(await screen.findByText('7 labels on 1 sheet')).toBeTruthy()
+    window.history.replaceState(null, '', '/')
   })
 
   it('begins with a label for each bottle, and prints as many as are asked for', async () => {

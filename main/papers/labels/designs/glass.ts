@@ -1,5 +1,5 @@
 /** Glass: the bottle itself, drawn to scale as high as the label, with the words beside it. */
-import type { Block } from '../column.ts'
+import type { Block } from '../blocks.ts'
 import { emblem, emblemWidth } from '../emblem.ts'
 import { block, cell, sizesOf, smallPrint, type Design } from '../label-to-set.ts'
 import { inset, line } from '../lengths.ts'

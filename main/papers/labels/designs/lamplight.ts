@@ -1,5 +1,5 @@
 /** Lamplight: light letters on the batch's colour, deepened, as a bottle held to a lamp. */
-import type { Block } from '../column.ts'
+import type { Block } from '../blocks.ts'
 import { emblem } from '../emblem.ts'
 import { block, cell, sizesOf, smallPrint, type Design } from '../label-to-set.ts'
 import { inset, roundedRectangle } from '../lengths.ts'

@@ -1,5 +1,5 @@
 /** Ledger: a coloured spine with the vintage on it, and lines ruled as in a cellar book. */
-import type { Block } from '../column.ts'
+import type { Block } from '../blocks.ts'
 import { fitColumn } from '../column.ts'
 import { emblem } from '../emblem.ts'
 import { block, cell, sizesOf, smallPrint, type Design } from '../label-to-set.ts'

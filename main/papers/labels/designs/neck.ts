@@ -1,6 +1,6 @@
 /** The strip round a bottle's neck, in the manner of each design: name, vintage and strength. */
 import type { LabelDesign, LabelOp } from '../../../../shared/schemas/labels.ts'
-import type { Block } from '../column.ts'
+import type { Block } from '../blocks.ts'
 import { emblem, emblemWidth } from '../emblem.ts'
 import { block, cell, type Design, type LabelToSet } from '../label-to-set.ts'
 import { inset, line, rectangle, roundedRectangle, type Box } from '../lengths.ts'

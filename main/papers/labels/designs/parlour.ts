@@ -2,7 +2,7 @@
 import { emblem } from '../emblem.ts'
 import { block, cell, sizesOf, smallPrint, type Design } from '../label-to-set.ts'
 import { inset, line, mm, rectangle, type Box } from '../lengths.ts'
-import type { Block } from '../column.ts'
+import type { Block } from '../blocks.ts'
 
 const leastEmblemMm = 8
 
