@@ -1,6 +1,7 @@
 /** Marrying and mending by hand in a browser: real service, real solver, real book. */
 import { AxeBuilder } from '@axe-core/playwright'
 import type { Page } from '@playwright/test'
+import type { Jar, JarContents } from '../../shared/schemas/cellar.ts'
 import { expect, test } from './cellar-test.ts'
 import type { HostProcess } from './host-process.ts'
 
@@ -86,4 +87,25 @@ test('marries two jars to a strength and sweetness, records it, and mends what i
   await page.getByText('Too weak', { exact: true }).click()
   await expect(page.getByRole('heading', { name: /^Try on 100.ml first$/ })).toBeVisible()
   await expectAxeClean(page)
+
+  // Acid that the pantry lacks is bought with it: powder in the jar, the rest in the pantry.
+  await page.getByText('Too flat', { exact: true }).click()
+  await expect(page.getByRole('checkbox', { name: /^Citric acid/ })).toBeChecked()
+  await page.getByRole('button', { name: 'Record…' }).click()
+  const dialog = page.getByRole('dialog')
+  await dialog.getByRole('textbox', { name: /^Bought/ }).fill('100 g')
+  await dialog.getByRole('textbox', { name: /^Price/ }).fill('2.50')
+  await expectAxeClean(page)
+  await dialog.getByRole('button', { name: 'Record it' }).click()
+  await expect(page.getByText('Recorded into Winter sloe.')).toBeVisible()
+  await page.getByRole('link', { name: 'Jars & pantry' }).click()
+  const pantry = page.getByRole('table', { name: 'Pantry' })
+  await expect(pantry.getByRole('row', { name: /Citric acid/ })).toContainText('2.50')
+  const jars = await ratafia.call('jars.list')
+  if (!jars.ok) throw new Error(jars.error.message)
+  const big = (jars.value as { jar: Jar; contents?: JarContents }[]).find(
+    (one) => one.jar.id === 'big',
+  )
+  // Once the sugar at the bottom has dissolved, as it was reckoned.
+  expect(big?.contents?.resting?.acidGPerL).toBeCloseTo(1.5, 1)
 })
