@@ -50,9 +50,10 @@ export const shelfHistory = alongLedger<ShelfHistory>({
       history.firstChargeMs.set(move.batchId, step.atMs)
     if (move.kind === 'bottle') history.bottlings += 1
     passTastingsOn(history, step)
+    if (isTasting(step.recorded)) keepTasting(history, step.recorded)
+    else if (!step.effect.bottles && !step.effect.opened) return
     noteStands(history, step)
     for (const id of lotsOf(step)) lotOf(history, id).steps.push(step)
-    if (isTasting(step.recorded)) keepTasting(history, step.recorded)
     noteChanges(history, step)
   },
 })
@@ -105,7 +106,6 @@ function noteStands(history: ShelfHistory, { atMs, effect }: Step): void {
 }
 
 function noteChanges({ changes }: ShelfHistory, { atMs, effect, recorded }: Step): void {
-  if (!effect.bottles && !effect.opened) return
   for (const { from, to, matter } of effect.transfers) {
     const volumeMl = signedVolumeMl(matter)
     const [source, target] = [from, to].map((place) => lotIdOf(place, effect))

@@ -51,7 +51,7 @@ export async function tellBatch(
     clerk.plan(atHour(startMs + day * msPerDay, hour), moves)
   on(0, 14, (ms) => begin(telling, ms))
   on(1, 10, (ms) => pourOver(telling, ms))
-  for (let day = 3; day < days.first; day += 3 + Math.round(noise.between(0, 4)))
+  for (let day = 3; day < days.first; day += 5 + Math.round(noise.between(0, 4)))
     on(day, 9 + noise.between(0, 8), (ms) => turned(telling, telling.jarId, ms))
   on(days.first, 17, (ms) => drawFirst(telling, ms))
   on(days.cover, 17, (ms) => cover(telling, ms))

@@ -65,11 +65,13 @@ function planLife(standing: Standing, count: number): void {
   on(noise.between(60, 400), 11, carry)
   if (noise.happens(0.05)) on(ripeDays + noise.between(0, 900), 9, breakOne)
   if (noise.happens(0.15)) on(ripeDays + noise.between(200, 1500), 10, recount)
-  // A lot is drunk in a few years, some bottles in thirty.
-  const patience = noise.between(25, 110) * (noise.happens(0.12) ? 8 : 1)
+  // Most of a lot is drunk in a few years; its last bottles are kept for the children's weddings.
+  const patience = noise.between(28, 120)
+  const kept = noise.between(0.1, 0.6) * count
   let days = ripeDays
   for (let bottle = 1; bottle <= count; bottle += 1) {
-    days += patience * noise.between(0.4, 1.6)
+    const isKept = count - bottle < kept
+    days += patience * noise.between(0.4, 1.6) * (isKept ? 40 : 1)
     on(days, 20, monthOf(bottledMs + days * msPerDay) === 12 ? give : drink)
   }
 }
