@@ -1,0 +1,112 @@
+import { beforeAll, describe, expect, it } from 'vitest'
+import { valueOf } from '../../../main/engine/marrying/linear-program.ts'
+import { assignJars, type JarLoad } from '../../../main/engine/season/assign-jars.ts'
+import { greedyLoads } from '../../../main/engine/season/greedy-loads.ts'
+import { jarProgram } from '../../../main/engine/season/jar-program.ts'
+import { mostL, type SeasonQuestion } from '../../../main/engine/season/season-program.ts'
+import { solveSeason, type SolveInteger } from '../../../main/engine/season/solve-season.ts'
+import { integerSolver } from '../../../main/service/integer-solver.ts'
+import { bestByTrying } from './brute-force.ts'
+import { fullYear, madeQuestion, seeded, type Made } from './season-questions.ts'
+
+let solve: SolveInteger
+beforeAll(async () => {
+  solve = await integerSolver()
+})
+
+const free = (question: SeasonQuestion): SeasonQuestion => ({
+  ...question,
+  ways: question.ways.map((way) => ({ ...way, fruitMinorPerKg: 0 })),
+  spirits: question.spirits.map((supply) => ({ ...supply, minorPerUnit: 0 })),
+  sweeteners: question.sweeteners.map((supply) => ({ ...supply, minorPerUnit: 0 })),
+  minorPerBottle: 0,
+})
+
+const tiny: Made = {
+  kinds: 2,
+  jars: [
+    [2000, 1],
+    [3000, 1],
+    [4000, 1],
+  ],
+  weeks: 8,
+  litres: [1, 5],
+  seasonWeeks: [2, 2],
+  steepWeeks: [2, 4],
+}
+
+describe('solveSeason', () => {
+  it.each([1, 2, 3, 4, 5, 6, 7, 8])(
+    'finds what trying everything finds, in tiny season %i',
+    (seed) => {
+      const question = free(madeQuestion(seed, tiny))
+      const most = question.kinds.map((_, index) => mostL(question, index))
+      const solved = solveSeason(question, { solve, timeLimitSeconds: 60, nearEnough: 0 })
+      const best = bestByTrying(question, most)
+      expect(solved.isProven).toBe(true)
+      expect(Math.abs(solved.sum - best)).toBeLessThan(1e-3)
+    },
+  )
+
+  it.each([11, 12, 13, 14, 15])('begins from loads that fit, in full year %i', (seed) => {
+    const question = madeQuestion(seed, fullYear([4, 20]))
+    const { program, valuesOf } = jarProgram(question)
+    const values = valuesOf(greedyLoads(question))
+    expect(greedyLoads(question).length).toBeGreaterThan(10)
+    program.variables.forEach(({ low, high, isWhole }, index) => {
+      const value = values[index]!
+      expect(value).toBeGreaterThanOrEqual(low - 1e-6)
+      expect(value).toBeLessThanOrEqual(high + 1e-6)
+      if (isWhole) expect(Number.isInteger(value)).toBe(true)
+    })
+    for (const { terms, low, high } of program.rows) {
+      const value = valueOf(terms, values)
+      expect(value).toBeGreaterThanOrEqual(low - 1e-6)
+      expect(value).toBeLessThanOrEqual(high + 1e-6)
+    }
+  })
+
+  it('is told a plan that fits even when the solver gives nothing', () => {
+    const question = madeQuestion(21, fullYear([4, 20]))
+    const solved = solveSeason(question, { solve: () => undefined, timeLimitSeconds: 1 })
+    expect(solved.loads.length).toBeGreaterThan(10)
+    expect(solved.isProven).toBe(false)
+    expect(solved.gapShare).toBeGreaterThan(0)
+  })
+})
+
+describe('assignJars', () => {
+  it('never runs out of jars where no week has more loads than there are, in 200 made up years', () => {
+    const random = seeded(7)
+    for (let year = 0; year < 200; year += 1) {
+      const jarIds = ['a', 'b', 'c', 'd']
+      const taken = [{ jarId: 'c', untilWeek: Math.floor(random() * 8) + 1 }]
+      const busy = new Array<number>(80).fill(0)
+      for (let week = 0; week < taken[0]!.untilWeek + 1; week += 1) busy[week]! += 1
+      const loads: JarLoad[] = []
+      for (let tried = 0; tried < 60; tried += 1) {
+        const fromWeek = Math.floor(random() * 52)
+        const toWeek = fromWeek + 1 + Math.floor(random() * 12)
+        const weeks = Array.from({ length: toWeek + 1 - fromWeek }, (_, at) => fromWeek + at)
+        if (weeks.some((week) => busy[week]! >= jarIds.length)) continue
+        for (const week of weeks) busy[week]! += 1
+        loads.push({ classIndex: 0, fromWeek, toWeek })
+      }
+      const classes = [{ capacityMl: 3000, isWide: true, jarIds }]
+      const found = assignJars(loads, classes, taken, 1)
+      const spans = loads.map((load, index) => ({ ...load, jarId: found[index]! }))
+      for (const one of spans) {
+        if (one.jarId === 'c') expect(one.fromWeek).toBeGreaterThan(taken[0]!.untilWeek)
+        for (const other of spans)
+          if (one !== other && one.jarId === other.jarId)
+            expect(one.fromWeek > other.toWeek || other.fromWeek > one.toWeek).toBe(true)
+      }
+    }
+  })
+
+  it('throws rather than put two loads into one jar', () => {
+    const classes = [{ capacityMl: 3000, isWide: true, jarIds: ['a'] }]
+    const load = { classIndex: 0, fromWeek: 0, toWeek: 3 }
+    expect(() => assignJars([load, load], classes, [], 0)).toThrow('no jar is free')
+  })
+})
