@@ -1,0 +1,220 @@
+import { describe, expect, it } from 'vitest'
+import type { SeasonJob, SeasonWishes } from '../../shared/schemas/season.ts'
+import { textOfPdf } from './pdf-text.ts'
+import { trial, withPantry, type Trial } from './with-service.ts'
+
+const wished: SeasonWishes['wishes'] = [
+  {
+    id: 'w1',
+    kindId: 'damson',
+    purpose: 'drink',
+    priority: 'must',
+    atLeastMl: 2000,
+    note: '',
+  },
+]
+
+async function withWishes({ ask }: Trial): Promise<SeasonWishes> {
+  const usual = await ask('season.wishes', {})
+  const prices = { ...usual.prices, bottleMinor: 90 }
+  return ask('season.keepWishes', { ...usual, prices, wishes: wished })
+}
+
+async function ended({ ask }: Trial, jobId: string): Promise<SeasonJob> {
+  for (;;) {
+    const job = await ask('season.planState', { jobId })
+    if (job.state !== 'running') return job
+    await new Promise((resolve) => setTimeout(resolve, 20))
+  }
+}
+
+const start = { isExplained: false, timeLimitSeconds: 20 }
+
+/** Damsons wished, planned, and the plan kept. */
+async function withPlan(t: Trial): Promise<SeasonJob> {
+  await withPantry(t)
+  await withWishes(t)
+  await t.ask('season.startPlan', { ...start, jobId: 'job' })
+  const job = await ended(t, 'job')
+  await t.ask('season.keepPlan', { id: 'plan', jobId: 'job' })
+  return job
+}
+
+describe('season', () => {
+  it('begins with the cellar’s own habits, and keeps wishes and region', async () => {
+    const t = await trial()
+    await withPantry(t)
+    expect(await t.ask('season.wishes', {})).toMatchObject({ spiritPctVol: 96, wishes: [] })
+    const kept = await withWishes(t)
+    expect(await t.ask('season.wishes', {})).toEqual(kept)
+    await t.ask('season.changeRegion', { zone: 'southTemperate', ownShiftWeeks: 1 })
+    const { region, fruits, weekStarts } = await t.ask('season.calendar', {})
+    expect(region).toEqual({ zone: 'southTemperate', ownShiftWeeks: 1 })
+    expect(weekStarts[0]).toBe('2026-11-16T00:00:00.000Z')
+    expect(fruits.find(({ fruitId }) => fruitId === 'damson')).toMatchObject({ pantryG: 3000 })
+    t.service.close()
+  })
+
+  it('refuses a wish for a fruit that is nowhere', async () => {
+    const t = await trial()
+    const usual = await t.ask('season.wishes', {})
+    const wishes = [{ ...wished[0]!, kindId: 'nowhere' }]
+    const error = await t.refusal('season.keepWishes', { ...usual, wishes })
+    expect(error.code).toBe('notFound')
+    t.service.close()
+  })
+
+  it('plans in a thread of its own, from wishes and the pantry, and keeps the plan', async () => {
+    const t = await trial()
+    const { state, plan, progress } = await withPlan(t)
+    expect([state, progress]).toEqual(['done', 1])
+    const damson = plan!.kinds.find(({ kindId }) => kindId === 'damson')!
+    expect(damson.shortMl).toBe(0)
+    expect(Math.abs(damson.plannedMl.value - 2000)).toBeLessThan(10)
+    // The damsons of the pantry are enough.
+    expect(plan!.batches.map(({ source }) => source)).toEqual(['pantry'])
+    expect(plan!.purchases.filter(({ what }) => what === 'fruit')).toEqual([])
+    const kept = await t.ask('season.lastPlan', {})
+    expect(kept).toMatchObject({ id: 'plan', keptAt: '2026-11-20T18:00:00.000Z' })
+    expect(kept!.plan).toEqual(plan)
+    t.service.close()
+  })
+
+  it('answers meanwhile, ends a cancelled plan, and knows no other', async () => {
+    const t = await trial()
+    await withPantry(t)
+    await withWishes(t)
+    const begun = await t.ask('season.startPlan', { ...start, jobId: 'one' })
+    expect(begun.state).toBe('running')
+    expect(await t.ask('jars.list', {})).toHaveLength(3)
+    const cancelled = await t.ask('season.cancelPlan', { jobId: 'one' })
+    expect(cancelled.state).toBe('cancelled')
+    expect((await t.refusal('season.keepPlan', { id: 'p', jobId: 'one' })).code).toBe('notFound')
+    expect((await t.refusal('season.planState', { jobId: 'nope' })).code).toBe('notFound')
+    // The same job again is the one there is; a new one ends the one before.
+    expect(await t.ask('season.startPlan', { ...start, jobId: 'one' })).toEqual(cancelled)
+    await t.ask('season.startPlan', { ...start, jobId: 'two' })
+    await t.ask('season.startPlan', { ...start, jobId: 'three' })
+    expect((await t.ask('season.planState', { jobId: 'two' })).state).toBe('cancelled')
+    expect((await ended(t, 'three')).state).toBe('done')
+    t.service.close()
+  })
+
+  it('says so where there are no jars', async () => {
+    const t = await trial()
+    await withWishes(t)
+    await t.ask('season.startPlan', { ...start, jobId: 'job' })
+    const { plan } = await ended(t, 'job')
+    expect(plan!.notices.map(({ code }) => code)).toEqual(
+      expect.arrayContaining(['noJars', 'noHistory']),
+    )
+    t.service.close()
+  })
+
+  it('compares with the season before, and with what was done in it', async () => {
+    const t = await trial()
+    await withPlan(t)
+    await t.ask('moves.record', {
+      key: 'charge',
+      moves: [
+        {
+          kind: 'charge',
+          at: '2026-11-20T10:00:00Z',
+          batchId: 'damson',
+          jarId: 'north',
+          lotId: 'damsons',
+          massG: 1000,
+          cut: 'whole',
+        },
+      ],
+    })
+    t.setNow('2027-11-20T18:00:00Z')
+    await t.ask('season.startPlan', { ...start, jobId: 'next' })
+    await ended(t, 'next')
+    await t.ask('season.keepPlan', { id: 'plan-2', jobId: 'next' })
+    const compared = await t.ask('season.compare', {})
+    expect(compared).toMatchObject({ from: '2026-11-16T00:00:00.000Z', earlier: { id: 'plan' } })
+    const damson = compared.kinds.find(({ kindId }) => kindId === 'damson')!
+    expect(damson.happened).toMatchObject({ fruitG: 1000, bottles: 0, batchIds: ['damson'] })
+    expect(damson.earlier!.volumeMl).toBeGreaterThan(1900)
+    t.service.close()
+  })
+})
+
+describe('purchases', () => {
+  it('are none while no plan is kept', async () => {
+    const t = await trial()
+    expect(await t.ask('purchases.list', {})).toMatchObject({ lines: [], openMinor: 0 })
+    t.service.close()
+  })
+
+  it('become a pantry lot with its price when ticked, and are struck again when unticked', async () => {
+    const t = await trial()
+    await withPlan(t)
+    // Wishes without the pantry's damsons: these have to be bought.
+    await t.ask('moves.record', {
+      key: 'gone',
+      moves: [{ kind: 'discard', at: '2026-11-20T12:00:00Z', from: { lotId: 'damsons' } }],
+    })
+    await t.ask('season.startPlan', { ...start, jobId: 'again' })
+    await ended(t, 'again')
+    t.setNow('2026-11-20T19:00:00Z')
+    await t.ask('season.keepPlan', { id: 'again', jobId: 'again' })
+    const { lines, openMinor } = await t.ask('purchases.list', {})
+    const fruit = lines.find(({ what }) => what === 'fruit')!
+    expect(fruit.priceMinor).toBe(Math.round((fruit.massG! / 1000) * 400))
+    const ticking = { lineKey: fruit.key, isTicked: true, massG: 1500, priceMinor: 650 }
+    const after = await t.ask('purchases.tick', { ...ticking, key: 't1' })
+    const ticked = after.lines.find(({ key }) => key === fruit.key)!.ticked!
+    expect(ticked).toMatchObject({ massG: 1500, priceMinor: 650, canBeTakenBack: true })
+    expect(after.openMinor).toBe(openMinor - fruit.priceMinor!)
+    const lot = (await t.ask('pantry.list', {})).find(({ id }) => id === ticked.lotId)!
+    expect(lot).toMatchObject({ priceMinor: 650, goods: { fruitId: 'damson' } })
+    expect(lot.massG).toBeCloseTo(1500)
+
+    // The same request again, or the same line, buys nothing more.
+    await t.ask('purchases.tick', { ...ticking, key: 't1' })
+    await t.ask('purchases.tick', { ...ticking, key: 't2' })
+    expect(await t.ask('pantry.list', {})).toHaveLength(4)
+
+    const untick = { lineKey: fruit.key, isTicked: false }
+    const open = await t.ask('purchases.tick', { ...untick, key: 't3' })
+    expect(open.lines.find(({ key }) => key === fruit.key)!.ticked).toBeUndefined()
+    expect(await t.ask('pantry.list', {})).toHaveLength(3)
+    t.service.close()
+  })
+
+  it('stay bought once some of it is used, and are open again when the ledger undoes them', async () => {
+    const t = await trial()
+    await withPlan(t)
+    const { lines } = await t.ask('purchases.list', {})
+    const bottles = lines.find(({ what }) => what === 'bottle')!
+    await t.ask('purchases.tick', { key: 'b', lineKey: bottles.key, isTicked: true, count: 6 })
+    const list = await t.ask('purchases.list', {})
+    expect(list.lines.find(({ key }) => key === bottles.key)!.ticked).toMatchObject({ count: 6 })
+    expect(await t.ask('pantry.list', {})).toHaveLength(3)
+    expect(list.paidMinor).toBe(540)
+    const none = await t.refusal('purchases.tick', { key: 'x', lineKey: 'no', isTicked: true })
+    expect(none.code).toBe('notFound')
+    t.service.close()
+  })
+
+  it('are printed and handed to a spreadsheet, by week and by shop', async () => {
+    const t = await trial()
+    await withPlan(t)
+    const { csv, fileName } = await t.ask('purchases.csv', { by: 'shop' })
+    expect(fileName).toBe('purchases 2026-11-20.csv')
+    const [head, ...rows] = csv.trimEnd().split('\r\n')
+    expect(head).toBe('Week of,Shop,Goods,g,mL,Count,Price (EUR),Bought on')
+    const { lines } = await t.ask('purchases.list', {})
+    expect(rows).toHaveLength(lines.length)
+    for (const by of ['week', 'shop'] as const) {
+      const { pdfBase64 } = await t.ask('purchases.paper', { by, size: 'A4' })
+      const text = await textOfPdf(pdfBase64)
+      expect(text).toContain('Purchases')
+      expect(text).toContain(by === 'week' ? 'Week of' : 'Bottles and corks')
+      expect(text).toContain('Labels')
+    }
+    t.service.close()
+  })
+})
