@@ -1,7 +1,7 @@
 import * as z from 'zod'
 
-// Zod's compiled parsers need eval, which the page's content security policy forbids.
-z.config({ jitless: true })
+// Zod's compiled parsers, twice as fast, need eval, which a page's content security policy forbids.
+z.config({ jitless: 'window' in globalThis })
 
 /** An identifier chosen by whoever asks for the new thing, so that a repeated request is harmless. */
 export const Id = z.string().regex(/^[A-Za-z0-9_-]{1,64}$/, 'letters, digits, - and _ only')
