@@ -1,16 +1,24 @@
 /** The keyboard on a list of tasks: arrows go from line to line, P opens the line's menu of putting off. */
 import type { KeyboardEvent } from 'react'
 
-export function moveInList(event: KeyboardEvent, list: HTMLElement | null): void {
+export interface ListKeys {
+  readonly list: HTMLElement | null
+  /** Called with the id of the line's task. */
+  readonly onPutOff: (taskId: string) => void
+}
+
+export function keyInList(event: KeyboardEvent, { list, onPutOff }: ListKeys): void {
   if (event.ctrlKey || event.metaKey || event.altKey || !list) return
   const here = event.target
+  // Keys in a menu or a dialog of a line bubble here too, and are not ours.
   if (!(here instanceof HTMLElement) || !list.contains(here)) return
   const links = [...list.querySelectorAll<HTMLElement>('[data-task]')]
-  const at = links.findIndex((link) => link.closest('li') === here.closest('li'))
+  const line = here.closest('li')
+  const at = links.findIndex((link) => link.closest('li') === line)
   const to = lineAfter(event.key, at, links.length)
+  const taskId = links[at]?.dataset['task']
   if (to !== undefined) links[to]?.focus()
-  else if (event.key.toLowerCase() === 'p')
-    here.closest('li')?.querySelector<HTMLElement>('[data-put-off] button')?.click()
+  else if (event.key.toLowerCase() === 'p' && taskId !== undefined) onPutOff(taskId)
   else return
   event.preventDefault()
 }

@@ -14,6 +14,8 @@ import styles from './put-off-menu.module.css'
 interface PutOffMenuProps {
   /** The task in words, to tell this menu from the others. */
   what: string
+  isOpen: boolean
+  onOpen: (isOpen: boolean) => void
   /** Called with a day, `2026-12-03`. */
   onPutOff: (until: string) => void
 }
@@ -27,13 +29,13 @@ function dayAfter(now: Date, days: number): string {
   return localInputOf(noon.toISOString()).slice(0, 10)
 }
 
-export function PutOffMenu({ what, onPutOff }: PutOffMenuProps) {
+export function PutOffMenu({ what, isOpen, onOpen, onPutOff }: PutOffMenuProps) {
   const t = useWords()
   const times = useTimes()
   const [isAsking, setIsAsking] = useState(false)
   return (
-    <span data-put-off>
-      <MenuTrigger>
+    <>
+      <MenuTrigger isOpen={isOpen} onOpenChange={onOpen}>
         <Button kind="quiet" aria-label={t('today.putOff.openOf', { what })}>
           {t('today.putOff.open')}
         </Button>
@@ -72,7 +74,7 @@ export function PutOffMenu({ what, onPutOff }: PutOffMenuProps) {
           }}
         />
       )}
-    </span>
+    </>
   )
 }
 

@@ -1,5 +1,5 @@
 /** Tasks, one a line: the vessels, what to do, by when, and putting it off. Arrows go from line to line. */
-import { useRef, type KeyboardEvent } from 'react'
+import { useRef, useState, type KeyboardEvent } from 'react'
 import { Link } from 'wouter'
 import type { BatchSummary } from '../../../shared/schemas/cellar.ts'
 import type { Task } from '../../../shared/schemas/schedule.ts'
@@ -12,7 +12,7 @@ import { BatchName } from '../../parts/names/batch-name.tsx'
 import { useJars } from '../../parts/names/use-names.ts'
 import { useTimes } from '../../parts/time/use-times.ts'
 import { BatchVessels } from '../../parts/vessel/batch-vessels.tsx'
-import { moveInList } from './list-keys.ts'
+import { keyInList } from './list-keys.ts'
 import { PutOffMenu } from './put-off-menu.tsx'
 import { linesOf } from './task-groups.ts'
 import { taskPath } from './task-path.ts'
@@ -28,7 +28,10 @@ interface TaskListProps {
 
 export function TaskList({ tasks, batches, acts }: TaskListProps) {
   const list = useRef<HTMLOListElement>(null)
-  const onKeyDown = (event: KeyboardEvent) => moveInList(event, list.current)
+  /** The task whose menu of putting off is open. */
+  const [openId, setOpenId] = useState<string>()
+  const onKeyDown = (event: KeyboardEvent) =>
+    keyInList(event, { list: list.current, onPutOff: setOpenId })
   return (
     // oxlint-disable-next-line jsx-a11y/no-noninteractive-element-interactions -- its links take the focus
     <ol className={styles.list} ref={list} onKeyDown={onKeyDown}>
@@ -36,7 +39,14 @@ export function TaskList({ tasks, batches, acts }: TaskListProps) {
         const [task] = line
         if (!task) return null
         return line.length === 1 ? (
-          <TaskLine key={task.id} task={task} batches={batches} acts={acts} />
+          <TaskLine
+            key={task.id}
+            task={task}
+            batches={batches}
+            acts={acts}
+            isOpen={openId === task.id}
+            onOpen={(isOpen) => setOpenId(isOpen ? task.id : undefined)}
+          />
         ) : (
           <TurningLine key="turning" first={task} tasks={line} batches={batches} acts={acts} />
         )
@@ -49,9 +59,11 @@ interface TaskLineProps {
   task: Task
   batches: readonly BatchSummary[]
   acts: TodayActs
+  isOpen: boolean
+  onOpen: (isOpen: boolean) => void
 }
 
-function TaskLine({ task, batches, acts }: TaskLineProps) {
+function TaskLine({ task, batches, acts, isOpen, onOpen }: TaskLineProps) {
   const t = useWords()
   const times = useTimes()
   const words = useTaskWords(batches)
@@ -67,7 +79,7 @@ function TaskLine({ task, batches, acts }: TaskLineProps) {
       )}
       <div className={styles.what}>
         <p>
-          <Link href={taskPath(task)} className={styles.link} data-task>
+          <Link href={taskPath(task)} className={styles.link} data-task={task.id}>
             {t(`today.kind.${task.kind}`)}
           </Link>
           {where && <span className={styles.where}>{where}</span>}
@@ -87,7 +99,12 @@ function TaskLine({ task, batches, acts }: TaskLineProps) {
         )}
       </p>
       <div className={styles.acts}>
-        <PutOffMenu what={words.what(task)} onPutOff={(until) => acts.putOff(task, until)} />
+        <PutOffMenu
+          what={words.what(task)}
+          isOpen={isOpen}
+          onOpen={onOpen}
+          onPutOff={(until) => acts.putOff(task, until)}
+        />
       </div>
     </li>
   )

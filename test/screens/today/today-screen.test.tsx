@@ -222,7 +222,7 @@ describe('TodayScreen', () => {
     showToday({ now: [], cameReady: [{ task: tasting, shelfLot }] })
     const section = within(await region('Came ready'))
     expect(section.getByText(/7 bottles, ready since 20 Nov/)).toBeTruthy()
-    expect(section.getByRole('link', { name: 'Taste Raspberry 2024' }).getAttribute('href')).toBe(
+    expect(section.getByRole('link', { name: 'Taste it: Raspberry 2024' }).getAttribute('href')).toBe(
       '#/batches/raspberry/do/raspberry.taste.1',
     )
   })

@@ -142,7 +142,7 @@ export const today = {
   cautions: 'Cautions',
   cameReady: 'Came ready',
   taste: 'Taste it',
-  tasteOf: 'Taste {{name}}',
+  tasteOf: 'Taste it: {{name}}',
   readySince: 'ready since {{day}}',
   fading: 'Best drunk before long',
   fadesFrom: '{{bottles}}, begins to fade about {{day}}',
