@@ -221,7 +221,7 @@ describe('the plan', () => {
 
   it('opens a batch as a draft with its numbers', async () => {
     const { bridge, user } = show('/season', kept)
-    await user.click(await screen.findByRole('button', { name: /Open Damson, .* as a draft/ }))
+    await user.click(await screen.findByRole('button', { name: /Open as a draft: Damson/ }))
     await waitFor(() => expect(bridge.requests('drafts.keep')).toHaveLength(1))
     const [draft] = bridge.requests('drafts.keep')
     const [batch] = seasonPlan().batches
@@ -301,7 +301,7 @@ describe('wishes and limits', () => {
       ...kept,
       'season.keepWishes': (asked: unknown) => asked,
     })
-    await user.click(await screen.findByRole('button', { name: 'Remove the wish for Quince' }))
+    await user.click(await screen.findByRole('button', { name: 'Remove this wish for Quince' }))
     await waitFor(() => expect(bridge.requests('season.keepWishes')[0]?.wishes).toEqual([]), {
       timeout: 3000,
     })
@@ -372,7 +372,7 @@ describe('the purchase list', () => {
 
   it('ticks a line off with what was really bought and paid', async () => {
     const { bridge, user } = show('/season/buy', { ...kept, 'purchases.tick': purchases() })
-    await user.click(await screen.findByRole('button', { name: 'Tick off Sour cherry as bought' }))
+    await user.click(await screen.findByRole('button', { name: 'Bought: Sour cherry' }))
     const dialog = screen.getByRole('dialog', { name: 'Bought: Sour cherry' })
     const amount = within(dialog).getByRole('textbox', { name: /How much was bought/ })
     expect((amount as HTMLInputElement).value).toBe('4')
@@ -407,7 +407,7 @@ describe('the purchase list', () => {
     })
     expect(plain(await screen.findByRole('row', { name: /Spirit 70/ }))).toContain('used already')
     expect(plain(screen.getByRole('row', { name: /Spirit 96/ }))).toContain('2.00 L€39.00')
-    await user.click(screen.getByRole('button', { name: /Take back the purchase of Spirit 96/ }))
+    await user.click(screen.getByRole('button', { name: /Take it back: Spirit 96/ }))
     await waitFor(() =>
       expect(bridge.requests('purchases.tick')).toMatchObject([
         { lineKey: 'w0 spirit 96', isTicked: false },

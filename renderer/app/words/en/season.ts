@@ -193,12 +193,13 @@ const notice = {
 const bound = {
   jars: 'Every jar of {{size}} is taken in {{weeks}}.',
   jarsAny: 'Every jar is taken in {{weeks}}.',
+  jarsAlike: '{{used}} of {{all}} jars of {{size}}, all of one shape, are taken in {{weeks}}.',
   money: '{{used}} of {{of}} is spent.',
   shelf: '{{used}} of {{of}} places are taken.',
   spirit: '{{used}} of {{of}} at hand is poured.',
   fruitWeeks: '{{kinds}}: {{used}} of {{of}} weeks are used.',
   wish: '{{kinds}}: no more is wanted than {{of}}.',
-} as const satisfies Record<SeasonBinding['limit'] | 'jarsAny', string>
+} as const satisfies Record<SeasonBinding['limit'] | 'jarsAny' | 'jarsAlike', string>
 
 const eased = {
   jars: 'One more jar of {{by}}',
@@ -318,7 +319,7 @@ export const season = {
     ready: 'Ready',
     gives: 'Gives',
     open: 'Open as a draft',
-    openOne: 'Open {{kind}}, {{day}}, as a draft',
+    openOne: 'Open as a draft: {{kind}}, {{day}}',
     name: '{{kind}} {{year}}',
     note: 'From the season plan of {{day}}.',
     toBatch: 'Go to the batch',
@@ -400,7 +401,7 @@ export const season = {
     bottleSize: 'In bottles of',
     note: 'Note',
     remove: 'Remove this wish',
-    removeFor: 'Remove the wish for {{kind}}',
+    removeFor: 'Remove this wish for {{kind}}',
     oneNeeded: 'Say at least or at most how much. Until then this wish is not kept.',
     crossed: 'At least is more than at most. Until that is mended this wish is not kept.',
     noneThisYear: 'At most 0: none of it this year.',
@@ -488,11 +489,11 @@ export const season = {
     forWhat: 'For',
     atHand: '{{amount}} more is at hand',
     tick: 'Bought',
-    tickOne: 'Tick off {{goods}} as bought',
+    tickOne: 'Bought: {{goods}}',
     ticked: 'bought {{day}}',
     tickedOf: '{{amount}}, {{price}}',
     takeBack: 'Take it back',
-    takeBackOne: 'Take back the purchase of {{goods}}',
+    takeBackOne: 'Take it back: {{goods}}',
     used: 'some of it is used already',
     dialog: 'Bought: {{goods}}',
     amount: 'How much was bought',

@@ -30,13 +30,16 @@ export function LimitsSection({ plan, isExplaining }: LimitsSectionProps) {
         {plan.binding.length === 0 ? (
           <p>{t('season.limits.none')}</p>
         ) : (
-          <ul className={styles.list}>
-            {plan.binding.map((binding) => (
-              <li key={`${binding.limit} ${binding.capacityMl} ${binding.kindIds.join()}`}>
-                <strong>{t(`season.limitName.${binding.limit}`)}</strong> {bound(binding)}
-              </li>
-            ))}
-          </ul>
+          [...Map.groupBy(plan.binding, ({ limit }) => limit)].map(([limit, reached]) => (
+            <div key={limit} className={styles.part}>
+              <h3>{t(`season.limitName.${limit}`)}</h3>
+              <ul className={styles.list}>
+                {reached.map((binding) => (
+                  <li key={bound(binding)}>{bound(binding)}</li>
+                ))}
+              </ul>
+            </div>
+          ))
         )}
         {cut.length > 0 && (
           <>

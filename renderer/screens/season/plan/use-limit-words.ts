@@ -9,7 +9,7 @@ import { useTimes } from '../../../parts/time/use-times.ts'
 import type { SeasonBinding, SeasonPlan, SeasonRelief } from '../../../../shared/schemas/season.ts'
 import { weekRanges } from './week-ranges.ts'
 
-export function useLimitWords({ startAt }: Pick<SeasonPlan, 'startAt'>) {
+export function useLimitWords({ startAt, jars }: Pick<SeasonPlan, 'startAt' | 'jars'>) {
   const t = useWords()
   const { locale } = useSettings()
   const { text, size } = useQuantities()
@@ -36,10 +36,15 @@ export function useLimitWords({ startAt }: Pick<SeasonPlan, 'startAt'>) {
   }
 
   const bound = ({ limit, used, of, unit, capacityMl, weeks: all, kindIds }: SeasonBinding) => {
-    const key = limit === 'jars' && capacityMl === undefined ? 'jarsAny' : limit
+    // Wide and narrow jars of a size are told apart by the plan, as fruit goes in by the mouth.
+    const alike = jars.filter((jar) => jar.capacityMl === capacityMl).length
+    const ofJars =
+      capacityMl === undefined ? 'jarsAny' : of < alike ? 'jarsAlike' : ('jars' as const)
+    const key = limit === 'jars' ? ofJars : limit
     return t(`season.bound.${key}`, {
       used: amount(used, unit),
       of: amount(of, unit),
+      all: text(alike, 'count'),
       size: size(capacityMl ?? 0, 'volume').text,
       weeks: weeks(all),
       kinds: list.format(kindIds.map(kindName)),
