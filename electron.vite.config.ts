@@ -12,8 +12,9 @@ export default defineConfig({
         input: {
           electron: here('main/hosts/electron/main.ts'),
           browser: here('main/hosts/browser/main.ts'),
-          // A thread of its own: season-jobs.ts starts it from beside these.
+          // Threads of their own: thread.ts starts them from beside these.
           'season-worker': here('main/service/season-worker.ts'),
+          'safekeeping-thread': here('main/cellar/safekeeping-thread.ts'),
         },
       },
     },

@@ -50,6 +50,15 @@ import {
   MendRequest,
 } from './schemas/marrying.ts'
 import { Move, RecordedMove } from './schemas/moves.ts'
+import {
+  BackupFolder,
+  BackupManifest,
+  BackupSchedule,
+  BackupState,
+  MachinePath,
+  RescueState,
+  SafekeepingJob,
+} from './schemas/safekeeping.ts'
 import { CalendarFeed, LocalDay, Reminder, Task, TaskId, Today } from './schemas/schedule.ts'
 import {
   KeptSeasonPlan,
@@ -127,6 +136,8 @@ const moves = z.array(Move).min(1).max(50)
 
 const oneDraft = z.strictObject({ draftId: Id })
 
+const oneJob = z.strictObject({ jobId: Id })
+
 const oneTask = z.strictObject({ taskId: TaskId })
 
 const curvePoints = z.number().int().min(2).max(2000)
@@ -161,6 +172,41 @@ export const channels = {
   ),
   /** Makes every derived table again from the moves. */
   'cellar.rebuild': channel('write', nothing, nothing),
+
+  /** Whether the book is backed up, and how the last tries went. */
+  'backups.state': channel('read', nothing, BackupState),
+  /** The backups in a folder of this machine; left out, the one where they are kept. */
+  'backups.list': channel('read', z.strictObject({ folder: MachinePath.optional() }), BackupFolder),
+  /** A folder is made if need be and tried out; null is the usual one, beside the book. */
+  'backups.change': channel(
+    'write',
+    z.strictObject({
+      folder: MachinePath.nullable().optional(),
+      schedule: BackupSchedule.optional(),
+    }),
+    BackupState,
+  ),
+  /** Begins a backup; ask `backups.job` how far it is. The book stays as it is. */
+  'backups.start': channel('read', oneJob, SafekeepingJob),
+  /** Looks into a backup: is it sound, and in what does it differ from the present book? */
+  'backups.look': channel('read', z.strictObject({ jobId: Id, file: MachinePath }), SafekeepingJob),
+  'backups.job': channel('read', oneJob, SafekeepingJob),
+  'backups.cancel': channel('read', oneJob, SafekeepingJob),
+  /** Puts the book of a backup in place of the present one, which is kept aside. */
+  'backups.restore': channel(
+    'write',
+    z.strictObject({ file: MachinePath }),
+    z.strictObject({ asideFile: z.string().nullable(), manifest: BackupManifest }),
+  ),
+
+  /** What is wrong with the maker's own book; null where it is open or could be. */
+  'rescue.state': channel('read', nothing, RescueState.nullable()),
+  /** Reads what can be read of the damaged book into a new one; the report comes with the job. */
+  'rescue.salvage': channel('read', oneJob, SafekeepingJob),
+  /** Goes on with what was read; the damaged book is kept aside. */
+  'rescue.accept': channel('write', oneJob, z.strictObject({ asideFile: z.string() })),
+  /** Begins an empty book; the damaged one is kept aside. */
+  'rescue.beginAnew': channel('write', nothing, z.strictObject({ asideFile: z.string() })),
 
   /** Every fruit as this cellar reckons with it: the library, the maker's copies, own fruits. */
   'fruits.list': channel('read', nothing, z.array(Fruit)),

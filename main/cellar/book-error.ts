@@ -1,5 +1,6 @@
 /** What can be wrong with the file itself; the service turns the kind into an error code. */
-export type BookErrorKind = 'bookNewer' | 'bookDamaged' | 'bookReadOnly' | 'bookBusy' | 'diskFull'
+export type BookErrorKind =
+  'bookNewer' | 'bookDamaged' | 'bookForeign' | 'bookReadOnly' | 'bookBusy' | 'diskFull'
 
 export class BookError extends Error {
   override name = 'BookError'
@@ -18,7 +19,7 @@ const kinds: readonly [prefix: string, kind: BookErrorKind, message: string][] =
   ['SQLITE_CANTOPEN', 'bookReadOnly', 'the book cannot be opened or made here'],
   ['SQLITE_IOERR', 'bookDamaged', 'the disk failed to read or write the book'],
   ['SQLITE_CORRUPT', 'bookDamaged', 'the book is damaged'],
-  ['SQLITE_NOTADB', 'bookDamaged', 'this file is not a cellar book'],
+  ['SQLITE_NOTADB', 'bookDamaged', 'this file is not a cellar book any more'],
 ]
 
 /** The book error behind an SQLite error; undefined for anything else, which is a bug. */

@@ -3,6 +3,8 @@ import type { Database } from 'better-sqlite3'
 import { BookError } from './book-error.ts'
 import { migrations, type Migration } from './migrations.ts'
 
+export const newestVersion = migrations.at(-1)?.version ?? 0
+
 /** The book's schema version; throws when this program is older than the book. */
 export function knownVersion(db: Database, steps: readonly Migration[] = migrations): number {
   const newest = steps.at(-1)?.version ?? 0

@@ -1,5 +1,6 @@
 /** The ledger's rows: recording, amending, taking back. Rows are added and never changed. */
 import { Move, type RecordedMove } from '../../shared/schemas/moves.ts'
+import { BookError } from './book-error.ts'
 import type { Book } from './open-book.ts'
 
 /** One row to add: a new move (version 1), a new version, or a strike (`move` null). */
@@ -32,11 +33,40 @@ const recordedOf = (row: CurrentRow): RecordedMove => ({
   groupId: row.group_id,
   recordedAt: row.recorded_at,
   version: row.version,
-  move: Move.parse(JSON.parse(row.payload)),
+  move: moveIn(row.payload, row.id),
 })
+
+/** Nothing else was ever written here: what is no move now was damaged since. */
+function moveIn(payload: string, id: string): Move {
+  try {
+    return Move.parse(JSON.parse(payload))
+  } catch (error) {
+    throw new BookError('bookDamaged', `move ${id} can no longer be read`, { cause: error })
+  }
+}
 
 export function currentMoves(book: Book): RecordedMove[] {
   const rows = book.prepare('SELECT * FROM current_move ORDER BY seq').all() as CurrentRow[]
+  return rows.map(recordedOf)
+}
+
+/** The current moves as they stood when row `seq` was the last of the ledger. */
+export function currentMovesUpTo(book: Book, seq: number): RecordedMove[] {
+  const rows = book
+    .prepare(
+      `SELECT newest.id, first.seq, newest.version, first.group_id, recorded.recorded_at,
+              newest.payload
+       FROM move AS newest
+       JOIN move AS first ON first.id = newest.id AND first.version = 1
+       JOIN move_group AS recorded ON recorded.id = first.group_id
+       WHERE newest.seq <= :seq AND newest.payload IS NOT NULL
+         AND NOT EXISTS (
+           SELECT 1 FROM move AS later
+           WHERE later.id = newest.id AND later.version > newest.version AND later.seq <= :seq
+         )
+       ORDER BY first.seq`,
+    )
+    .all({ seq }) as CurrentRow[]
   return rows.map(recordedOf)
 }
 

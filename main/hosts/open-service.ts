@@ -37,6 +37,7 @@ export async function openService(options: OpenServiceOptions): Promise<OpenedSe
       version: options.version,
       now: () => new Date(),
       newId: randomUUID,
+      backsUp: true,
       fillDemo,
     })
     return { service, ownFile }

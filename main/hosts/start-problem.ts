@@ -8,6 +8,7 @@ export class StartProblem extends Error {
 const remedies: Readonly<Record<BookErrorKind, string>> = {
   bookNewer: 'It was written by a newer Ratafia: update this one. The book was not touched.',
   bookDamaged: 'Nothing was changed. Put a copy back, or name another book with --cellar FILE.',
+  bookForeign: 'It was not touched. Name a cellar book, or a new file, with --cellar FILE.',
   bookReadOnly: 'Check the rights of the file and its folder, or name another with --cellar FILE.',
   bookBusy: 'Close the other Ratafia, or the program that holds the file, and start again.',
   diskFull: 'Make room on the disk and start again.',

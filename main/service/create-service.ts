@@ -2,6 +2,8 @@
 import { channels, isChannel, type Channel } from '../../shared/channels.ts'
 import type { ErrorReply, Reply } from '../../shared/schemas/errors.ts'
 import { bookErrorOf } from '../cellar/book-error.ts'
+import { watchBackups } from './backup-watch.ts'
+import { backupHandlers } from './handlers/backups.ts'
 import { batchHandlers } from './handlers/batches.ts'
 import { benchHandlers } from './handlers/bench.ts'
 import { calendarHandlers } from './handlers/calendar.ts'
@@ -16,6 +18,7 @@ import { moveHandlers } from './handlers/moves.ts'
 import { planHandlers } from './handlers/plans.ts'
 import { purchaseHandlers } from './handlers/purchases.ts'
 import { recipeHandlers } from './handlers/recipes.ts'
+import { rescueHandlers } from './handlers/rescue.ts'
 import { seasonHandlers } from './handlers/season.ts'
 import { storeHandlers } from './handlers/stores.ts'
 import { scheduleHandlers } from './handlers/schedule.ts'
@@ -28,6 +31,8 @@ import { createSession, type Session } from './session.ts'
 
 const handlers: Handlers = {
   ...cellarHandlers,
+  ...backupHandlers,
+  ...rescueHandlers,
   ...fruitHandlers,
   ...jarHandlers,
   ...storeHandlers,
@@ -50,6 +55,10 @@ const handlers: Handlers = {
 export async function createService(options: ServiceOptions): Promise<Service> {
   const session = await createSession(options, (file) => fillWithDemo(file, options))
   const listeners = new Set<() => void>()
+  const tell = () => {
+    for (const listener of listeners) listener()
+  }
+  const watch = watchBackups(session, tell)
   // Writes wait for each other, so that opening another book never meets a half-done move.
   let writing: Promise<unknown> = Promise.resolve()
 
@@ -69,7 +78,10 @@ export async function createService(options: ServiceOptions): Promise<Service> {
     const answered = writing.then(() => answer(session, name, parsed.data))
     writing = answered
     const reply = await answered
-    if (reply.ok) for (const listener of listeners) listener()
+    if (reply.ok) {
+      tell()
+      watch.look()
+    }
     return reply
   }
 
@@ -80,6 +92,7 @@ export async function createService(options: ServiceOptions): Promise<Service> {
       return () => void listeners.delete(listener)
     },
     close: () => {
+      watch.end()
       stopSeasonJobs(session)
       session.close()
     },
@@ -88,7 +101,12 @@ export async function createService(options: ServiceOptions): Promise<Service> {
 
 /** The demo is told to a service like any other, which is closed once the demo is told. */
 async function fillWithDemo(file: string, options: ServiceOptions): Promise<void> {
-  const service = await createService({ ...options, ownFile: file, startWithDemo: false })
+  const service = await createService({
+    ...options,
+    ownFile: file,
+    startWithDemo: false,
+    backsUp: false,
+  })
   try {
     await options.fillDemo(service.dispatch, options.now())
   } finally {

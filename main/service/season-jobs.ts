@@ -2,22 +2,20 @@
  * Plans in the making, each in a thread of its own, so that the service answers meanwhile and a
  * cancelled one ends at once. Jobs live in memory: a plan is in the book only once it is kept.
  */
-import { existsSync } from 'node:fs'
-import { fileURLToPath } from 'node:url'
-import { Worker } from 'node:worker_threads'
 import type { SeasonJob, SeasonPlan } from '../../shared/schemas/season.ts'
 import type { Book } from '../cellar/open-book.ts'
 import type { Progress } from '../engine/index.ts'
 import type { FromWorker, ToPlan } from './season-messages.ts'
 import { notFound } from './service-error.ts'
 import type { Session } from './session.ts'
+import { startThread, type Thread } from './thread.ts'
 
 interface Job {
   readonly jobId: string
   /** The book it was asked of: its plan belongs in no other. */
   readonly book: Book
   readonly begunAtMs: number
-  readonly worker: Worker
+  thread: Thread | undefined
   state: SeasonJob['state']
   endedAtMs: number | undefined
   last: Progress
@@ -44,35 +42,30 @@ export function startJob(session: Session, jobId: string, asked: () => ToPlan): 
   for (const job of jobs.values()) end(job, 'cancelled')
   for (const oldest of [...jobs.keys()].slice(0, Math.max(0, jobs.size - mostJobs + 1)))
     jobs.delete(oldest)
-  const worker = new Worker(workerFile(), { workerData: toPlan })
-  // A plan nobody waits for must not keep the program from ending.
-  worker.unref()
   const job: Job = {
     jobId,
     book: session.book,
     begunAtMs: performance.now(),
-    worker,
+    thread: undefined,
     state: 'running',
     endedAtMs: undefined,
     last: { step: 'recipes', progress: 0 },
     plan: undefined,
   }
-  worker.on('message', (message: FromWorker) => {
-    if (job.state !== 'running') return
-    if (message.kind === 'done') {
-      job.plan = message.plan
-      job.last = { step: job.last.step, progress: 1 }
-      end(job, 'done')
-    } else {
-      job.last = message.progress
-      job.plan = message.progress.plan ?? job.plan
-    }
+  job.thread = startThread<FromWorker>('./season-worker', toPlan, {
+    onMessage: (message) => {
+      if (job.state !== 'running') return
+      if (message.kind === 'done') {
+        job.plan = message.plan
+        job.last = { step: job.last.step, progress: 1 }
+        end(job, 'done')
+      } else {
+        job.last = message.progress
+        job.plan = message.progress.plan ?? job.plan
+      }
+    },
+    onBroken: () => end(job, 'failed'),
   })
-  worker.on('error', (error) => {
-    console.error('ratafia: planning the season failed:', error)
-    end(job, 'failed')
-  })
-  worker.on('exit', () => end(job, 'failed'))
   jobs.set(jobId, job)
   return told(job)
 }
@@ -106,7 +99,7 @@ function end(job: Job, state: SeasonJob['state']): void {
   if (job.state !== 'running') return
   job.state = state
   job.endedAtMs = performance.now()
-  void job.worker.terminate()
+  void job.thread?.end()
 }
 
 const told = ({ jobId, state, last, begunAtMs, endedAtMs, plan }: Job): SeasonJob => ({
@@ -118,13 +111,3 @@ const told = ({ jobId, state, last, begunAtMs, endedAtMs, plan }: Job): SeasonJo
   seconds: ((endedAtMs ?? performance.now()) - begunAtMs) / 1000,
   ...(plan && { plan }),
 })
-
-/** Beside this file as source; once built, beside the hosts, and this file among their chunks. */
-function workerFile(): URL {
-  const places = ['./season-worker.ts', './season-worker.js', '../season-worker.js']
-  const found = places
-    .map((place) => new URL(place, import.meta.url))
-    .find((url) => existsSync(fileURLToPath(url)))
-  if (!found) throw new Error('the thread that plans seasons is missing from the build')
-  return found
-}

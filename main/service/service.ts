@@ -15,6 +15,8 @@ export interface ServiceOptions {
   newId: () => string
   /** The maker's, as an IANA name; that of this machine when left out. */
   timeZone?: string
+  /** Backs the maker's own book up by itself, as its schedule says. */
+  backsUp?: boolean
   /** Fills an empty demo book through the service itself. */
   fillDemo: (dispatch: Dispatch, now: Date) => Promise<void>
 }

@@ -36,9 +36,13 @@ export const ErrorCode = z.enum([
   // the file said no
   'bookNewer',
   'bookDamaged',
+  'bookForeign',
   'bookReadOnly',
   'bookBusy',
   'diskFull',
+  // a backup said no: the details name the failure, and what is wrong with the file
+  'backupFailed',
+  'demoOpen',
   // anything else
   'internal',
 ])

@@ -62,7 +62,7 @@ describe('openBook', () => {
     other.exec('CREATE TABLE theirs (a)')
     other.close()
     const before = readFileSync(file)
-    expect(kindOf(() => openBook(file))).toBe('bookDamaged')
+    expect(kindOf(() => openBook(file))).toBe('bookForeign')
     expect(readFileSync(file).equals(before)).toBe(true)
   })
 
@@ -70,7 +70,7 @@ describe('openBook', () => {
     const file = newFile()
     writeFileSync(file, 'sour cherries, 3 kg\n'.repeat(500))
     const before = readFileSync(file)
-    expect(kindOf(() => openBook(file))).toBe('bookDamaged')
+    expect(kindOf(() => openBook(file))).toBe('bookForeign')
     expect(readFileSync(file).equals(before)).toBe(true)
   })
 })

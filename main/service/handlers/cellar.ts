@@ -42,12 +42,12 @@ export const cellarHandlers: Handlers<ChannelsOf<'cellar'>> = {
     await session.openDemo()
     return status(session)
   },
-  'cellar.openOwn': (session) => {
-    session.openOwn()
+  'cellar.openOwn': async (session) => {
+    await session.openOwn()
     return status(session)
   },
-  'cellar.removeDemo': (session) => {
-    session.removeDemo()
+  'cellar.removeDemo': async (session) => {
+    await session.removeDemo()
     return status(session)
   },
   'cellar.changeSettings': (session, change) => {

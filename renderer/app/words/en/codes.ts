@@ -201,7 +201,10 @@ const error = {
   bookNewer:
     'This book was last opened by a newer Ratafia. Nothing was touched: use that newer one.',
   bookDamaged:
-    'The book’s file is damaged. Nothing was written: keep the file as it is, and go on from a copy.',
+    'The book’s file is damaged. Nothing was written. Close Ratafia and start it again: it then offers to go back to a backup.',
+  bookForeign: 'This file is not a cellar book. Nothing was touched.',
+  backupFailed: 'The backup could not be made or used. Open Safekeeping to see why.',
+  demoOpen: 'This is the demo, which is not backed up. Go back to your cellar first.',
   bookReadOnly:
     'The book can’t be written: the file or its folder is read-only. Change that, then try again.',
   bookBusy: 'Another program has the book open. Close it there, then try again.',

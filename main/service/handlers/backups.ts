@@ -1,0 +1,104 @@
+/** Backups: how they stand, where they are, making one, looking into one, going back to one. */
+import { mkdirSync } from 'node:fs'
+import { isAbsolute } from 'node:path'
+import { backupsIn, failureOfSystem, foundBackup, tryFolder } from '../../cellar/backup-file.ts'
+import { removeBookFiles } from '../../cellar/open-book.ts'
+import { folderOf, readWhereabouts, usualFolder } from '../../cellar/whereabouts.ts'
+import type { BackupFolder } from '../../../shared/schemas/safekeeping.ts'
+import { note, noteMade } from '../backup-job.ts'
+import { backupState, startBackup } from '../backups.ts'
+import { notFound, ServiceError } from '../service-error.ts'
+import type { Session } from '../session.ts'
+import type { ChannelsOf, Handlers } from './handler.ts'
+
+const failed = (error: unknown): ServiceError => {
+  const failure = failureOfSystem(error)
+  if (!failure) throw error
+  return new ServiceError('backupFailed', `the folder will not do: ${failure}`, { failure })
+}
+
+async function listed({ options }: Session, asked: string | undefined): Promise<BackupFolder> {
+  const usual = usualFolder(options.ownFile)
+  const folder = asked ?? folderOf(options.ownFile, readWhereabouts(options.ownFile))
+  try {
+    return { folder, failure: null, backups: await backupsIn(mustBePath(folder)) }
+  } catch (error) {
+    const failure = failureOfSystem(error)
+    if (!failure) throw error
+    // The usual folder is made with the first backup.
+    return {
+      folder,
+      failure: folder === usual && failure === 'folderGone' ? null : failure,
+      backups: [],
+    }
+  }
+}
+
+function mustBePath(path: string): string {
+  if (!isAbsolute(path))
+    throw new ServiceError('badInput', 'a folder or file is named from its root', { path })
+  return path
+}
+
+/** Made here and nowhere else: a stick that is away must not be taken for an empty folder. */
+async function chosenFolder(folder: string): Promise<string> {
+  try {
+    mkdirSync(mustBePath(folder), { recursive: true })
+    await tryFolder(folder)
+    return folder
+  } catch (error) {
+    if (error instanceof ServiceError) throw error
+    throw failed(error)
+  }
+}
+
+export const backupHandlers: Handlers<ChannelsOf<'backups'>> = {
+  'backups.state': (session) => backupState(session),
+  'backups.list': (session, { folder }) => listed(session, folder),
+  'backups.change': async (session, { folder, schedule }) => {
+    const { ownFile } = session.options
+    const isUsual = folder === usualFolder(ownFile)
+    const chosen = folder && !isUsual ? await chosenFolder(folder) : null
+    note(ownFile, {
+      ...(folder !== undefined && { folder: chosen, lastFailure: null }),
+      ...(schedule && { schedule }),
+    })
+    return backupState(session)
+  },
+  'backups.start': (session, { jobId }) => {
+    if (session.isDemo) throw new ServiceError('demoOpen', 'the demo is not backed up')
+    return startBackup(session, jobId, 'asked')
+  },
+  'backups.look': ({ jobs, options }, { jobId, file }) =>
+    jobs.start({
+      jobId,
+      kind: 'look',
+      order: (workFolder) => ({
+        task: 'look',
+        file: mustBePath(file),
+        workFolder,
+        bookFile: options.ownFile,
+      }),
+    }),
+  'backups.job': ({ jobs }, { jobId }) => jobs.state(jobId),
+  'backups.cancel': ({ jobs }, { jobId }) => jobs.cancel(jobId),
+  'backups.restore': async (session, { file }) => {
+    const { ownFile, newId } = session.options
+    const into = `${ownFile}.restoring`
+    removeBookFiles(into)
+    try {
+      await session.jobs.run({
+        jobId: newId(),
+        kind: 'look',
+        order: () => ({ task: 'unpack', file: mustBePath(file), into }),
+      })
+      const { manifest, bytes } = await foundBackup(file)
+      if (!manifest) throw notFound('backup', file)
+      const asideFile = await session.replaceOwn(into)
+      noteMade(ownFile, { manifest, file, bytes })
+      return { asideFile, manifest }
+    } finally {
+      removeBookFiles(into)
+    }
+  },
+}
