@@ -70,7 +70,7 @@ export function LineagePicture({ lineage, amount, nameOf, colourOf }: LineagePic
                 placed={placed}
                 layout={layout}
                 name={nameOf(placed.node)}
-                words={words(placed)}
+                flow={words.flow(placed)}
                 colour={colour(placed.node.key)}
                 onTell={setToldKey}
               />
@@ -79,7 +79,7 @@ export function LineagePicture({ lineage, amount, nameOf, colourOf }: LineagePic
         </div>
       </div>
       <figcaption className={styles.told}>
-        {told ? words(told) : t('shelf.lineage.hint')}
+        {told ? words.whole(told) : t('shelf.lineage.hint')}
       </figcaption>
     </figure>
   )
@@ -89,12 +89,13 @@ interface PlaceProps {
   placed: PlacedNode
   layout: LineageLayout
   name: string
-  words: string
+  /** What came and what went, for those who listen. */
+  flow: string
   colour: string | undefined
   onTell: (key: string | undefined) => void
 }
 
-function Place({ placed, layout, name, words, colour, onTell }: PlaceProps) {
+function Place({ placed, layout, name, flow, colour, onTell }: PlaceProps) {
   const { text } = useQuantities()
   const { node, topPx, heightPx, barTopPx, barPx, amountG } = placed
   const { left, width } = boxOf(layout, placed.column)
@@ -118,7 +119,6 @@ function Place({ placed, layout, name, words, colour, onTell }: PlaceProps) {
       <button
         type="button"
         className={styles.words}
-        aria-label={words}
         onFocus={tell}
         onBlur={() => onTell(undefined)}
         onPointerEnter={tell}
@@ -127,6 +127,7 @@ function Place({ placed, layout, name, words, colour, onTell }: PlaceProps) {
       >
         <span className={styles.name}>{name}</span>
         <span className={styles.amount}>{text(amountG, 'mass')}</span>
+        <span className="visually-hidden">{flow}</span>
       </button>
     </li>
   )
@@ -160,7 +161,7 @@ const colourWith = ({ nodes }: LineageLayout, colourOf: LineagePictureProps['col
   }
 }
 
-/** A place in a sentence: what passed through it, from where, to where. */
+/** A place in sentences: what passed through it; from where, to where. */
 function useNodeWords(layout: LineageLayout, nameOf: LineagePictureProps['nameOf']) {
   const t = useWords()
   const { locale } = useSettings()
@@ -176,11 +177,10 @@ function useNodeWords(layout: LineageLayout, nameOf: LineagePictureProps['nameOf
           : []
       }),
     )
-  return ({ node, amountG }: PlacedNode) => {
+  const flow = ({ node }: PlacedNode) => {
     const came = layout.streams.filter(({ to }) => to === node.key)
     const went = layout.streams.filter(({ from }) => from === node.key)
     return [
-      t('shelf.lineage.node', { name: nameOf(node), amount: text(amountG, 'mass') }),
       came.length > 0 &&
         t('shelf.lineage.nodeIn', {
           parts: parts(came.map((one) => ({ key: one.from, amountG: one.amountG }))),
@@ -193,4 +193,13 @@ function useNodeWords(layout: LineageLayout, nameOf: LineagePictureProps['nameOf
       .filter((part) => part !== false)
       .join(' ')
   }
+  const whole = (placed: PlacedNode) =>
+    [
+      t('shelf.lineage.node', {
+        name: nameOf(placed.node),
+        amount: text(placed.amountG, 'mass'),
+      }),
+      flow(placed),
+    ].join(' ')
+  return { flow, whole }
 }

@@ -71,7 +71,7 @@ export function LotAnswer({ page }: { page: ShelfPage }) {
 
 const Fact = ({ title, children }: { title: string; children: ReactNode }) => (
   <section className={styles.fact} aria-label={title}>
-    <h3>{title}</h3>
+    <p className={styles.factTitle}>{title}</p>
     {children}
   </section>
 )
