@@ -28,7 +28,7 @@ const losses: Readonly<Record<Loss, string>> = {
   stones: 'the stones have been in too long',
   oversteeps: 'the fruit gives up bitterness',
   fades: 'it fades',
-  idle: 'a vessel stands taken',
+  idle: 'it only takes up its vessel',
   nothing: 'nothing is lost',
 }
 

@@ -29,7 +29,7 @@ const loss = {
   stones: 'the stones have been in too long',
   oversteeps: 'the fruit gives up bitterness',
   fades: 'it fades',
-  idle: 'its vessel stands taken',
+  idle: 'it only takes up its vessel',
   nothing: 'nothing is lost',
 } as const satisfies Record<Loss, string>
 
