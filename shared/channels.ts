@@ -314,10 +314,13 @@ export const channels = {
     z.strictObject({ key, moveId: Id, fromVersion: Count, move: Move.nullable() }),
     Recorded,
   ),
-  /** Strikes the moves that were recorded last, together. */
+  /**
+   * Strikes the moves that were recorded last, together: of a batch, or of the whole book. A group
+   * that is named is struck and no other: bottles are drawn and given without naming a batch.
+   */
   'moves.undo': channel(
     'write',
-    z.strictObject({ key, batchId: Id.optional() }),
+    z.strictObject({ key, batchId: Id.optional(), groupId: Id.optional() }),
     z.strictObject({ struck: z.array(RecordedMove) }),
   ),
   'moves.history': channel(

@@ -117,6 +117,18 @@ export function lastGroup(book: Book, batchId: string | undefined): string | und
     .get({ batchId: batchId ?? null }) as string | undefined
 }
 
+/** The group itself where it can be taken back: it is there, takes nothing back, and still stands. */
+export function undoable(book: Book, groupId: string): string | undefined {
+  return book
+    .prepare(
+      `SELECT id FROM move_group AS grouped
+       WHERE id = :groupId AND undoes IS NULL
+         AND NOT EXISTS (SELECT 1 FROM move_group AS undo WHERE undo.undoes = grouped.id)`,
+    )
+    .pluck()
+    .get({ groupId }) as string | undefined
+}
+
 export interface MoveVersion {
   readonly id: string
   readonly version: number

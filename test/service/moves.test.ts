@@ -253,6 +253,24 @@ describe('moves.undo', () => {
     t.service.close()
   })
 
+  it('takes back the group that is named and no other, once', async () => {
+    const t = await steeping()
+    const before = await page(t)
+    const crush = { at: '2026-11-10T10:00:00Z', kind: 'crush', batchId: 'damson', jarId: 'north' }
+    const { groupId } = await t.ask('moves.record', { key: 'k3', moves: [crush as Move] })
+    const remark = { ...crush, kind: 'remark', jarId: undefined, note: 'Smells of almonds' }
+    const { jarId: _none, ...later } = remark
+    await t.ask('moves.record', { key: 'k4', moves: [later as Move] })
+    const { struck } = await t.ask('moves.undo', { key: 'u1', groupId })
+    expect(struck.map(({ move }) => move.kind)).toEqual(['crush'])
+    expect((await page(t)).steps).toHaveLength(before.steps.length + 1)
+    expect((await t.refusal('moves.undo', { key: 'u2', groupId })).code).toBe('nothingToUndo')
+    expect((await t.refusal('moves.undo', { key: 'u3', groupId: 'none' })).code).toBe(
+      'nothingToUndo',
+    )
+    t.service.close()
+  })
+
   it('says so when there is nothing to undo', async () => {
     const t = await trial()
     expect((await t.refusal('moves.undo', { key: 'u1' })).code).toBe('nothingToUndo')

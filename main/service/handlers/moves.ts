@@ -6,6 +6,7 @@ import {
   firstRecording,
   nextSeq,
   rowsBefore,
+  undoable,
   versionsOfMove,
 } from '../../cellar/move-store.ts'
 import { allJars } from '../../cellar/jar-store.ts'
@@ -119,10 +120,10 @@ export const moveHandlers: Handlers<ChannelsOf<'moves'>> = {
     return recordedReply(session, groupId, [moveId])
   },
 
-  'moves.undo': (session, { key, batchId }) => {
+  'moves.undo': (session, { key, batchId, groupId }) => {
     const { book, ledger } = session
     if (groupOfRequest(book, key)) return { struck: [] }
-    const undoes = lastGroup(book, batchId)
+    const undoes = groupId === undefined ? lastGroup(book, batchId) : undoable(book, groupId)
     if (undoes === undefined) throw new ServiceError('nothingToUndo', 'there is nothing to undo')
     const rows = rowsBefore(book, undoes)
     const view = viewOf(movesAfter(ledger, rows, session))

@@ -106,7 +106,7 @@ function Shown({ page, taskId }: { page: BatchPage; taskId: string | undefined }
         onOpen={log.openForm}
         onRecorded={log.recorded}
         told={log.told?.words}
-        onUndo={log.told?.canUndo ? log.undoLast : undefined}
+        onUndo={log.told?.groupId !== undefined ? log.undoLast : undefined}
         focusRef={log.focusRef}
       />
       <FailureNote error={log.undoError} />

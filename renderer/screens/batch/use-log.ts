@@ -14,7 +14,7 @@ export function useLog(batchId: string) {
   const undo = useWrite('moves.undo')
   const [open, setOpen] = useState<OpenForm>()
   const [serial, setSerial] = useState(0)
-  const [told, setTold] = useState<{ words: string; canUndo: boolean }>()
+  const [told, setTold] = useState<{ words: string; groupId?: string }>()
   /** The first kind of the picker: where the next move is begun. */
   const focusRef = useRef<HTMLButtonElement>(null)
 
@@ -37,15 +37,16 @@ export function useLog(batchId: string) {
     return others.length === 0 ? what : t('batch.log.andMore', { what, count: others.length })
   }
 
-  function recorded(moves: readonly Move[]) {
-    setTold({ words: t('batch.log.recorded', { what: together(moves) }), canUndo: true })
+  function recorded(moves: readonly Move[], groupId: string) {
+    setTold({ words: t('batch.log.recorded', { what: together(moves) }), groupId })
     openForm(undefined)
   }
 
   function undoLast() {
     if (undo.isPending) return
     undo.mutate(
-      { key: newId(), batchId },
+      // What was just recorded may name no batch, as bottles drawn do: it is taken back by its group.
+      { key: newId(), ...(told?.groupId === undefined ? { batchId } : { groupId: told.groupId }) },
       {
         onSuccess: ({ struck }) =>
           setTold({
@@ -53,7 +54,6 @@ export function useLog(batchId: string) {
               struck.length === 0
                 ? t('batch.log.undoneNothing')
                 : t('batch.log.undone', { what: together(struck.map(({ move }) => move)) }),
-            canUndo: false,
           }),
       },
     )

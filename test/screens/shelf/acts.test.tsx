@@ -51,7 +51,7 @@ describe('acts on a lot', () => {
     expect(told.textContent).toBe('Drew 1 bottle of Raspberry 2024.')
     bridge.answer({ 'moves.undo': { struck: asked(shown).map((move) => recorded(move, 5)) } })
     await user.click(screen.getByRole('button', { name: 'Undo' }))
-    expect(bridge.requests('moves.undo')).toMatchObject([{ batchId: 'raspberry' }])
+    expect(bridge.requests('moves.undo')).toMatchObject([{ groupId: 'g' }])
     await waitFor(() =>
       expect(told.textContent).toBe('Taken back: Drew 1 bottle of Raspberry 2024.'),
     )

@@ -15,7 +15,7 @@ export interface LogPanelProps {
   summary: BatchSummary
   open: OpenForm | undefined
   onOpen: (kind: LoggedKind | undefined) => void
-  onRecorded: (moves: readonly Move[]) => void
+  onRecorded: (moves: readonly Move[], groupId: string) => void
   /** What was recorded or taken back last; read out when it changes. */
   told: string | undefined
   /** Absent where there is nothing to take back just now. */

@@ -20,7 +20,7 @@ interface RecordFormProps {
   prefill?: ((draft: Draft, context: LogContext) => Draft) | undefined
   context: LogContext
   colour: string
-  onRecorded: (moves: readonly Move[]) => void
+  onRecorded: (moves: readonly Move[], groupId: string) => void
   onLeave: () => void
 }
 
@@ -39,7 +39,10 @@ export function RecordForm(props: RecordFormProps) {
   function submit() {
     const moves = inHand.attempt()
     if (!moves || record.isPending) return
-    record.mutate({ key, moves: [...moves] }, { onSuccess: () => onRecorded(moves) })
+    record.mutate(
+      { key, moves: [...moves] },
+      { onSuccess: ({ groupId }) => onRecorded(moves, groupId) },
+    )
   }
 
   return (

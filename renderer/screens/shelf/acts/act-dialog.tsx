@@ -12,7 +12,7 @@ import { Breaks } from '../../../parts/moves/breaks.tsx'
 import { useRecordPreview } from '../../../parts/moves/use-preview.ts'
 import { useQuantities } from '../../../parts/quantity/use-quantities.ts'
 import { useTimes } from '../../../parts/time/use-times.ts'
-import { batchIdOfAct, nameOfAct, type Act } from './act.ts'
+import { nameOfAct, type Act } from './act.ts'
 import { moveOfAct, startAct, type ActField } from './act-draft.ts'
 import { ActFields } from './act-fields.tsx'
 import { fieldOfRefusal, remedyOf, type Remedy } from './refused-field.ts'
@@ -56,7 +56,7 @@ function ActForm({ act, acts }: { act: Act; acts: Acts }) {
     if (!move || record.isPending) return
     record.mutate(
       { key: ids.key, moves: [move] },
-      { onSuccess: () => acts.recorded([move], batchIdOfAct(act)) },
+      { onSuccess: ({ groupId }) => acts.recorded([move], groupId) },
     )
   }
 

@@ -35,9 +35,6 @@ export type Act =
 
 export const nameOfAct = (act: Act): string => ('lot' in act ? act.lot.name : act.opened.name)
 
-export const batchIdOfAct = (act: Act): string =>
-  'lot' in act ? act.lot.batchId : act.opened.batchId
-
 /** A lot that is all gone can still be remembered, but nothing can be taken from it. */
 export const isPossible = (kind: LotActKind, { count }: Pick<ActLot, 'count'>): boolean =>
   count > 0 || kind === 'taste'

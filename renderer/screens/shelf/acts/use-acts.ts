@@ -11,8 +11,8 @@ export interface Acts {
   readonly open: Act | undefined
   begin: (act: Act) => void
   leave: () => void
-  /** `batchId` keeps an undo to the moves of that batch; left out for moves of several. */
-  recorded: (moves: readonly Move[], batchId?: string) => void
+  /** `groupId` is what the book calls them together: an undo takes back these and no others. */
+  recorded: (moves: readonly Move[], groupId: string) => void
   /** What was recorded or taken back last. */
   readonly told: string | undefined
   /** Absent where there is nothing to take back just now. */
@@ -25,7 +25,7 @@ export function useActs(): Acts {
   const moveWords = useMoveWords()
   const write = useWrite('moves.undo')
   const [open, setOpen] = useState<Act>()
-  const [told, setTold] = useState<{ words: string; undoes?: { batchId?: string } }>()
+  const [told, setTold] = useState<{ words: string; groupId?: string }>()
 
   function together(moves: readonly Move[]): string {
     const [first, ...others] = moves
@@ -34,32 +34,30 @@ export function useActs(): Acts {
     return others.length === 0 ? what : t('shelf.told.andMore', { what, count: others.length })
   }
 
-  function recorded(moves: readonly Move[], batchId?: string) {
-    setTold({
-      words: t('shelf.told.recorded', { what: together(moves) }),
-      undoes: batchId === undefined ? {} : { batchId },
-    })
+  function recorded(moves: readonly Move[], groupId: string) {
+    setTold({ words: t('shelf.told.recorded', { what: together(moves) }), groupId })
     setOpen(undefined)
   }
 
-  const undoes = told?.undoes
+  const groupId = told?.groupId
   const undo =
-    undoes &&
-    (() => {
-      if (write.isPending) return
-      write.mutate(
-        { key: newId(), ...undoes },
-        {
-          onSuccess: ({ struck }) =>
-            setTold({
-              words:
-                struck.length === 0
-                  ? t('shelf.told.undoneNothing')
-                  : t('shelf.told.undone', { what: together(struck.map(({ move }) => move)) }),
-            }),
-        },
-      )
-    })
+    groupId === undefined
+      ? undefined
+      : () => {
+          if (write.isPending) return
+          write.mutate(
+            { key: newId(), groupId },
+            {
+              onSuccess: ({ struck }) =>
+                setTold({
+                  words:
+                    struck.length === 0
+                      ? t('shelf.told.undoneNothing')
+                      : t('shelf.told.undone', { what: together(struck.map(({ move }) => move)) }),
+                }),
+            },
+          )
+        }
 
   useEffect(() => {
     if (!undo) return undefined

@@ -62,8 +62,8 @@ export function StocktakeForm({ lots, shelfId, place }: StocktakeFormProps) {
     record.mutate(
       { key: newId(), moves },
       {
-        onSuccess: () => {
-          acts.recorded(moves)
+        onSuccess: ({ groupId }) => {
+          acts.recorded(moves, groupId)
           if (differs <= mostAtOnce) {
             written.clear()
             setAddedIds([])
