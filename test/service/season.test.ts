@@ -184,7 +184,7 @@ describe('purchases', () => {
     t.service.close()
   })
 
-  it('stay bought once some of it is used, and are open again when the ledger undoes them', async () => {
+  it('keep no account of bottles: they are ticked, and their price is paid', async () => {
     const t = await trial()
     await withPlan(t)
     const { lines } = await t.ask('purchases.list', {})
@@ -193,9 +193,49 @@ describe('purchases', () => {
     const list = await t.ask('purchases.list', {})
     expect(list.lines.find(({ key }) => key === bottles.key)!.ticked).toMatchObject({ count: 6 })
     expect(await t.ask('pantry.list', {})).toHaveLength(3)
-    expect(list.paidMinor).toBe(540)
+    const share = 6 / bottles.count!
+    expect(list.paidMinor).toBe(Math.round(bottles.priceMinor! * share))
     const none = await t.refusal('purchases.tick', { key: 'x', lineKey: 'no', isTicked: true })
     expect(none.code).toBe('notFound')
+    t.service.close()
+  })
+
+  it('stay bought once some of it is used, and are open again when the ledger undoes them', async () => {
+    const t = await trial()
+    await withPantry(t)
+    const usual = await t.ask('season.wishes', {})
+    const sloes = [{ ...wished[0]!, kindId: 'sloe' }]
+    await t.ask('season.keepWishes', { ...usual, wishes: sloes })
+    await t.ask('season.startPlan', { ...start, jobId: 'job' })
+    await ended(t, 'job')
+    await t.ask('season.keepPlan', { id: 'plan', jobId: 'job' })
+    const sloe = async () =>
+      (await t.ask('purchases.list', {})).lines.find(({ fruitId }) => fruitId === 'sloe')!
+    const { key: lineKey } = await sloe()
+    await t.ask('purchases.tick', { key: 'a', lineKey, isTicked: true })
+    await t.ask('moves.undo', { key: 'undo' })
+    expect((await sloe()).ticked).toBeUndefined()
+
+    await t.ask('purchases.tick', { key: 'b', lineKey, isTicked: true })
+    const { lotId } = (await sloe()).ticked!
+    await t.ask('moves.record', {
+      key: 'charge',
+      moves: [
+        {
+          kind: 'charge',
+          at: '2026-11-20T18:00:00Z',
+          batchId: 'damson',
+          jarId: 'north',
+          lotId: lotId!,
+          massG: 100,
+          cut: 'whole',
+        },
+      ],
+    })
+    expect((await sloe()).ticked!.canBeTakenBack).toBe(false)
+    const refused = await t.refusal('purchases.tick', { key: 'c', lineKey, isTicked: false })
+    expect(refused.code).toBe('stillInUse')
+    expect((await sloe()).ticked).toBeDefined()
     t.service.close()
   })
 

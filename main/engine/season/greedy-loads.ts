@@ -113,9 +113,10 @@ function bestChoice(
     if (way.kindIndex !== kindIndex) return
     const smallestL = leastL(way, question.classes)
     const wantedKg = Math.min(leftL / way.lPerKg, kgLeft[wayIndex] ?? 0, room.kgAffordable(way))
-    for (const { week, weeksFromPlenty } of way.starts)
+    for (const { week, weeksFromPlenty } of way.starts) {
+      const freeToSettle = room.freeFor(way, week, 'settle')
       for (const steepClass of room.freeFor(way, week, 'steep'))
-        for (const settleClass of room.freeFor(way, week, 'settle')) {
+        for (const settleClass of freeToSettle) {
           if (steepClass === settleClass && !room.hasTwo(way, week, steepClass)) continue
           const steepMl = question.classes[steepClass]?.capacityMl ?? 0
           const settleMl = question.classes[settleClass]?.capacityMl ?? 0
@@ -143,6 +144,7 @@ function bestChoice(
           const place = { wayIndex, way, week, weeksOff: weeksFromPlenty, steepClass, settleClass }
           best = { ...place, kg, litres }
         }
+    }
   })
   return best
 }

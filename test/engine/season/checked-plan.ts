@@ -7,9 +7,9 @@ import type { SeasonPlan } from '../../../shared/schemas/season.ts'
 
 export interface PlanBeside {
   readonly fruitOf: (fruitId: string) => Fruit
-  /** mL of spirit by strength, and g of sugar and honey, that the pantry has. */
+  /** What the pantry has of spirit, sugar, honey, and of each fruit. */
   readonly spiritMl: number
-  readonly sugarG: number
+  readonly sweetenerG: (id: 'sugar' | 'honey') => number
   readonly pantryFruitG: (fruitId: string) => number
 }
 
@@ -92,7 +92,7 @@ function seasonFaults(plan: SeasonPlan, { fruitOf, pantryFruitG }: PlanBeside): 
   return faults
 }
 
-function sumFaults(plan: SeasonPlan, { spiritMl, sugarG }: PlanBeside): string[] {
+function sumFaults(plan: SeasonPlan, { spiritMl, sweetenerG }: PlanBeside): string[] {
   const { batches, purchases, totals, kinds } = plan
   const faults: string[] = []
   const equal = (what: string, a: number, b: number) => {
@@ -120,15 +120,16 @@ function sumFaults(plan: SeasonPlan, { spiritMl, sugarG }: PlanBeside): string[]
     sum(totals.spirits, (s) => s.volumeMl),
     pouredMl,
   )
-  const sweetG = sum(
-    batches,
-    ({ spec }) => spec.layeringSugarG + spec.finishSugarG + sum(spec.sugarDraws, (d) => d.sugarG),
-  )
-  equal(
-    'sugar',
-    sum(lines('sweetener'), ({ massG }) => massG),
-    Math.max(0, sweetG - sugarG),
-  )
+  for (const id of ['sugar', 'honey'] as const) {
+    const usedG = sum(batches, ({ spec }) =>
+      spec.sweetenerId === id
+        ? spec.layeringSugarG + spec.finishSugarG + sum(spec.sugarDraws, (d) => d.sugarG)
+        : 0,
+    )
+    const bought = lines('sweetener').filter(({ sweetenerId }) => sweetenerId === id)
+    const boughtG = sum(bought, ({ massG }) => massG)
+    equal(id, boughtG, Math.max(0, usedG - sweetenerG(id)))
+  }
   for (const what of ['bottle', 'cork', 'label'])
     equal(
       what,

@@ -19,7 +19,8 @@ const plan = (facts: SeasonFacts, isExplained = false, timeLimitSeconds = 10) =>
 const ofPantry = ({ pantry }: SeasonFacts) => ({
   fruitOf,
   spiritMl: pantry.spirits.reduce((sum, { volumeMl }) => sum + volumeMl, 0),
-  sugarG: pantry.sweeteners.reduce((sum, { massG }) => sum + massG, 0),
+  sweetenerG: (id: 'sugar' | 'honey') =>
+    pantry.sweeteners.filter((lot) => lot.id === id).reduce((sum, { massG }) => sum + massG, 0),
   pantryFruitG: (id: string) =>
     pantry.fruits
       .filter(({ fruitId }) => fruitId === id)
