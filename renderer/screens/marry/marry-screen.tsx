@@ -1,7 +1,7 @@
 /** Marry: what goes in, what it shall be, and the amounts that follow at once. */
-import { useCallback, useState } from 'react'
+import { useCallback, useDeferredValue, useMemo, useState } from 'react'
 import type { Batch } from '../../../shared/schemas/cellar.ts'
-import type { MarryRequest, PartLimits } from '../../../shared/schemas/marrying.ts'
+import type { MarryReply, MarryRequest, PartLimits } from '../../../shared/schemas/marrying.ts'
 import { useLatest } from '../../app/use-latest.ts'
 import { useWords } from '../../app/words/use-words.ts'
 import { ButtonLink } from '../../parts/button/button.tsx'
@@ -23,7 +23,10 @@ export function MarryScreen() {
   const places = usePlaces()
   const [entries, setEntries] = useState<Entries>({ ...startEntries, ...untouched })
   const [into, setInto] = useState<Pick<Batch, 'id' | 'name'>>()
-  const change = (changed: Partial<Entries>) => setEntries((before) => ({ ...before, ...changed }))
+  const change = useCallback(
+    (changed: Partial<Entries>) => setEntries((before) => ({ ...before, ...changed })),
+    [],
+  )
   const changePart = useCallback(
     (place: string, limits: PartLimits | undefined) =>
       setEntries((before) => withPart(before, place, limits)),
@@ -32,6 +35,16 @@ export function MarryScreen() {
   const request = requestOf(entries)
   const { data, error } = useLatest('marry.solve', request ?? idle, request !== undefined)
   const reply = request && data
+  const told = useDeferredValue(reply)
+  const { parts, amount, holds, toJarId } = entries
+  const asked = useMemo(() => ({ parts, amount, holds, toJarId }), [parts, amount, holds, toJarId])
+  const recorded = useCallback(
+    (batch: Pick<Batch, 'id' | 'name'>) => {
+      setInto(batch)
+      change(untouched)
+    },
+    [change],
+  )
   const isEmpty = places.isHere && places.all.every(({ there }) => there === undefined)
   return (
     <Page title={t('marry.title')} lead={t('marry.lead')} before={<Tabs here="marry" />}>
@@ -46,7 +59,7 @@ export function MarryScreen() {
               places={places.all}
               parts={entries.parts}
               onChange={changePart}
-              amounts={reply?.amounts ?? []}
+              amounts={told?.amounts ?? noAmounts}
             />
           </Section>
           <div className={styles.right}>
@@ -60,23 +73,23 @@ export function MarryScreen() {
               {reply && !error && (
                 <Answer
                   reply={reply}
-                  entries={entries}
+                  told={told ?? reply}
+                  asked={asked}
                   onChange={change}
                   places={places}
-                  onRecorded={(batch) => {
-                    setInto(batch)
-                    change(untouched)
-                  }}
+                  onRecorded={recorded}
                 />
               )}
             </Section>
           </div>
         </div>
       )}
-      {reply?.pourTable && !error && <PourTableView table={reply.pourTable} places={places} />}
+      {told?.pourTable && !error && <PourTableView table={told.pourTable} places={places} />}
     </Page>
   )
 }
+
+const noAmounts: MarryReply['amounts'] = []
 
 /** Water is at hand in every house. */
 const untouched = { parts: { [tap]: {} }, toJarId: undefined } as const

@@ -1,4 +1,5 @@
 /** What can go in, drawn with what is there: chosen by a tick, limited where the maker says so. */
+import { memo } from 'react'
 import { Button, Disclosure, DisclosurePanel, Heading } from 'react-aria-components'
 import { useWords } from '../../../app/words/use-words.ts'
 import type { BlendAmount, PartLimits } from '../../../../shared/schemas/marrying.ts'
@@ -28,7 +29,13 @@ const groups = {
   pantry: ['pantry', 'jars', 'bottles'],
 } as const
 
-export function PartList({ places, parts, onChange, amounts, first = 'jars' }: PartListProps) {
+export const PartList = memo(function PartList({
+  places,
+  parts,
+  onChange,
+  amounts,
+  first = 'jars',
+}: PartListProps) {
   const t = useWords()
   const mmPerPixel = scaleFor(
     places.map(({ drawn }) => drawn),
@@ -76,4 +83,4 @@ export function PartList({ places, parts, onChange, amounts, first = 'jars' }: P
       })}
     </div>
   )
-}
+})

@@ -8,6 +8,7 @@ import { useRefusalWords } from '../../../parts/failure/refusal-words.ts'
 import { useBatches, useJars } from '../../../parts/names/use-names.ts'
 import { Strength, Sugar } from '../../../parts/quantity/composition.tsx'
 import { Quantity } from '../../../parts/quantity/quantity.tsx'
+import { useQuantities } from '../../../parts/quantity/use-quantities.ts'
 import { JarVessel } from '../../../parts/vessel/jar-vessel.tsx'
 import { vesselScale } from '../../../parts/vessel/vessel.tsx'
 import styles from './after.module.css'
@@ -22,6 +23,7 @@ export function After({ moves, toJarId }: { moves: readonly Move[]; toJarId: str
     { moves: [...moves] },
     { isEnabled: moves.length > 0, keepsLast: true },
   )
+  const { text } = useQuantities()
   const jar = jars.get(toJarId)?.jar
   const contents = data?.steps
     .flatMap(({ after }) => after)
@@ -51,6 +53,9 @@ export function After({ moves, toJarId }: { moves: readonly Move[]; toJarId: str
                 <Quantity value={liquid.volumeMl} dimension="volume" />
                 <Strength pctVol={liquid.strengthPctVol} />
                 <Sugar gPerL={liquid.sugarGPerL} />
+                <span className={styles.acid}>
+                  {t('marry.answer.acid', { acid: text(liquid.acidGPerL, 'acid') })}
+                </span>
               </span>
             )}
           </p>

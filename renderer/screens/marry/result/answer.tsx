@@ -1,4 +1,5 @@
 /** What the chosen parts come to: the blend, what breaks, how it flows, what to pour. */
+import { memo } from 'react'
 import type { MarryReply } from '../../../../shared/schemas/marrying.ts'
 import { useWords } from '../../../app/words/use-words.ts'
 import { Segments } from '../../../parts/fields/segments.tsx'
@@ -16,17 +17,15 @@ import { FlowPicture } from './flow-picture.tsx'
 import styles from './result.module.css'
 import { FillNote, overflows, TargetChoice } from './target-choice.tsx'
 
-export interface AnswerProps {
-  reply: MarryReply
-  entries: Entries
-  onChange: (changed: Partial<Entries>) => void
-  places: Places
-  onRecorded: RecordingRowProps['onRecorded']
+export interface AnswerProps extends DetailsProps {
+  /** The same answer a little later: its many lines are drawn when there is time. */
+  told: MarryReply
 }
 
-export function Answer({ reply, entries, onChange, places, onRecorded }: AnswerProps) {
+/** The figures first: they follow a slider within two frames. */
+export function Answer({ reply, told, places, ...rest }: AnswerProps) {
   const t = useWords()
-  const { liquid, amounts, broken, cost, fill } = reply
+  const { liquid, broken, cost } = reply
   if (!liquid)
     return (
       <div className={styles.answer}>
@@ -34,7 +33,6 @@ export function Answer({ reply, entries, onChange, places, onRecorded }: AnswerP
         <BrokenList broken={broken} places={places} />
       </div>
     )
-  const batchIds = batchesOf(amounts, places)
   return (
     <div className={styles.answer}>
       <Figures liquid={liquid} label={t('marry.answer.label')} />
@@ -42,11 +40,33 @@ export function Answer({ reply, entries, onChange, places, onRecorded }: AnswerP
       <CostLine cost={cost} volumeMl={liquid.volumeMl} bottleMl={reply.bottles[0]?.sizeMl} />
       <Notes reply={reply} places={places} />
       <BrokenList broken={broken} places={places} />
-      {broken.length > 0 && entries.amount !== 'most' && (
+      <Details reply={told} places={places} {...rest} />
+    </div>
+  )
+}
+
+interface DetailsProps {
+  reply: MarryReply
+  asked: Pick<Entries, 'parts' | 'amount' | 'holds' | 'toJarId'>
+  /** Best ones that stay the same, and `asked` as well. */
+  onChange: (changed: Partial<Entries>) => void
+  places: Places
+  onRecorded: RecordingRowProps['onRecorded']
+}
+
+const Details = memo(function Details(props: DetailsProps) {
+  const { reply, asked, onChange, places, onRecorded } = props
+  const t = useWords()
+  const { amounts, broken, cost, fill } = reply
+  const { parts, amount, holds: held, toJarId } = asked
+  const batchIds = batchesOf(amounts, places)
+  return (
+    <>
+      {broken.length > 0 && amount !== 'most' && (
         <Segments
           label={t('marry.answer.broken')}
           isLabelHidden
-          value={entries.holds}
+          value={held}
           onChange={(holds) => onChange({ holds })}
           choices={(['composition', 'volume'] as const).map((value) => ({
             value,
@@ -54,20 +74,20 @@ export function Answer({ reply, entries, onChange, places, onRecorded }: AnswerP
           }))}
         />
       )}
-      <Flow reply={reply} toJarId={entries.toJarId} places={places} colourOf={batchIds[0]} />
+      <Flow reply={reply} toJarId={toJarId} places={places} colourOf={batchIds[0]} />
       <div className={styles.target}>
         <TargetChoice
-          parts={entries.parts}
-          toJarId={entries.toJarId}
-          onChange={(toJarId) => onChange({ toJarId })}
+          parts={parts}
+          toJarId={toJarId}
+          onChange={(chosen) => onChange({ toJarId: chosen })}
         />
         <RecordingRow
           amounts={amounts}
-          toJarId={entries.toJarId}
+          toJarId={toJarId}
           batchIds={batchIds}
           mayOpenBatch
           heldBack={
-            entries.toJarId === undefined
+            toJarId === undefined
               ? t('marry.record.needsTarget')
               : overflows(fill)
                 ? t('marry.record.overflows')
@@ -80,9 +100,9 @@ export function Answer({ reply, entries, onChange, places, onRecorded }: AnswerP
       <Section title={t('marry.amounts.title')}>
         <AmountTable amounts={amounts} cost={cost} places={places} />
       </Section>
-    </div>
+    </>
   )
-}
+})
 
 /** Batches of what goes in, the one with most of it first. */
 function batchesOf(amounts: MarryReply['amounts'], { byPlace }: Places): string[] {

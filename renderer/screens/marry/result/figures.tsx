@@ -1,4 +1,5 @@
 /** The blend in large: strength, sugar, volume; what it costs quieter. */
+import { memo } from 'react'
 import { useWords } from '../../../app/words/use-words.ts'
 import type { Cost } from '../../../../shared/schemas/marrying.ts'
 import type { Liquid } from '../../../../shared/schemas/cellar.ts'
@@ -8,7 +9,7 @@ import { useQuantities } from '../../../parts/quantity/use-quantities.ts'
 import { useAmounts } from '../use-amounts.ts'
 import styles from './result.module.css'
 
-export function Figures({ liquid, label }: { liquid: Liquid; label: string }) {
+export const Figures = memo(function Figures({ liquid, label }: { liquid: Liquid; label: string }) {
   const t = useWords()
   const { text } = useQuantities()
   return (
@@ -29,7 +30,7 @@ export function Figures({ liquid, label }: { liquid: Liquid; label: string }) {
       </span>
     </output>
   )
-}
+})
 
 const usualBottleMl = 500
 const glassMl = 40

@@ -1,4 +1,5 @@
 /** What the blend shall be: strength, sugar, acid, how much, and which way of several. */
+import { memo } from 'react'
 import { useWords } from '../../../app/words/use-words.ts'
 import { ChoiceField } from '../../../parts/fields/choice-field.tsx'
 import { Segments } from '../../../parts/fields/segments.tsx'
@@ -16,7 +17,7 @@ export interface WishesFormProps {
 const kinds: readonly AmountKind[] = ['most', 'volume', 'bottles']
 const ways: readonly Entries['prefer'][] = ['useUp', 'cheapest', 'even']
 
-export function WishesForm({ entries, onChange }: WishesFormProps) {
+export const WishesForm = memo(function WishesForm({ entries, onChange }: WishesFormProps) {
   const t = useWords()
   return (
     <form className={styles.form} onSubmit={(event) => event.preventDefault()} noValidate>
@@ -56,4 +57,4 @@ export function WishesForm({ entries, onChange }: WishesFormProps) {
       </div>
     </form>
   )
-}
+})
