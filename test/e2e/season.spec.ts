@@ -58,9 +58,9 @@ test('next season is planned, kept, bought for and begun on paper', async ({ rat
   await page.getByRole('link', { name: 'Plan', exact: true }).click()
   await page.getByText('10 s', { exact: true }).click()
   await makePlan(page)
-  await expect(page.getByText(/less than wanted: the money is spent\./)).toBeVisible()
+  await expect(page.getByText(/less than wanted: the money does not reach\./)).toBeVisible()
   await expect(page.getByRole('region', { name: 'What stands in the way' })).toContainText(
-    'because the money is spent',
+    'Because the money does not reach',
   )
   await expectNoFault(page)
   await page.getByRole('button', { name: 'Keep this plan' }).click()

@@ -27,7 +27,8 @@ export function Answer({ plan, keptAt, isChanged, isMaking, hasNoJars }: AnswerP
   if (!plan) return <p>{t(isMaking ? 'season.answer.making' : 'season.answer.none')}</p>
   const { totals, kinds } = plan
   const wantedMl = kinds.reduce((sum, kind) => sum + kind.wantedMl, 0)
-  const isNothingWanted = plan.notices.some(({ code }) => code === 'nothingWanted')
+  const codes = new Set(plan.notices.map(({ code }) => code))
+  const isNothingWanted = codes.has('nothingWanted')
   const limit = mainLimit(plan)
   const short = text(totals.shortMl, 'volume')
   const status = [
@@ -40,7 +41,7 @@ export function Answer({ plan, keptAt, isChanged, isMaking, hasNoJars }: AnswerP
     <div className={styles.answer}>
       <p className={styles.main}>
         {isNothingWanted
-          ? t('season.answer.nothingWanted')
+          ? t(codes.has('noHistory') ? 'season.answer.nothingYet' : 'season.answer.nothingWanted')
           : totals.batches === 0
             ? t('season.answer.nothingFits', { wanted: text(wantedMl, 'volume') })
             : t('season.answer.laidDown', {

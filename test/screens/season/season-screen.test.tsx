@@ -45,7 +45,7 @@ describe('SeasonScreen', () => {
     expect(plain(answer)).toBe(
       'It takes 7.00 kg of fruit and 4.60 L of spirit at 96.0 % vol, and €142.50 to pay.',
     )
-    expect(plain(screen.getByText(/less than wanted: the jars are full/))).toContain('2.00 L')
+    expect(plain(screen.getByText(/less than wanted: no fitting jar is free/))).toContain('2.00 L')
   })
 
   it('keeps the earlier plan in sight while a new one is made, and can stop it', async () => {
@@ -146,7 +146,7 @@ describe('SeasonScreen', () => {
       totals: { ...seasonPlan().totals, batches: 0, bottles: 0, shortMl: 0 },
     })
     show('/season', { 'season.lastPlan': keptPlan(plan) })
-    expect(await screen.findByText(/Nothing is wanted/)).toBeTruthy()
+    expect(await screen.findByText(/Nothing is wanted yet/)).toBeTruthy()
     expect(screen.getByRole('button', { name: 'Say what you want' })).toBeTruthy()
     expect(screen.getByText(/only your wishes count/)).toBeTruthy()
     expect(await screen.findByText(/Nothing is asked of Damson/)).toBeTruthy()
@@ -162,7 +162,9 @@ describe('SeasonScreen', () => {
       'season.startPlan': job({ state: 'running', step: 'recipes' }),
       'season.planState': job({ state: 'running', step: 'recipes' }),
     })
-    expect(await screen.findByText(/The time was up .* more than 4%/)).toBeTruthy()
+    expect(
+      await screen.findByText(/The time was up after 30 seconds: .* more than 4%/),
+    ).toBeTruthy()
     await user.click(screen.getByRole('button', { name: 'Look for longer' }))
     await waitFor(() =>
       expect(bridge.requests('season.startPlan')).toMatchObject([{ timeLimitSeconds: 120 }]),
@@ -177,7 +179,7 @@ describe('the plan', () => {
     expect(plain(cherry)).toContain('4.90 L to 6.30 L')
     expect(plain(cherry)).toContain('by the recipe alone')
     const quince = screen.getByRole('row', { name: /^Quince.*for gifts/ })
-    expect(plain(quince)).toContain('2.00 Lthe jars are full and the money is spent')
+    expect(plain(quince)).toContain('2.00 Lno fitting jar is free and the money does not reach')
   })
 
   it('names what binds, and what easing it would bring', async () => {
@@ -185,6 +187,9 @@ describe('the plan', () => {
     await screen.findAllByText('Quince')
     const section = screen.getByRole('region', { name: 'What stands in the way' })
     expect(plain(section)).toContain('Every jar of 10 L is taken in')
+    expect(plain(section)).toContain(
+      'Because no fitting jar is free and the money does not reach: Quince 2.00 L less than wanted.',
+    )
     const row = within(section).getByRole('row', { name: /One more jar of 10/ })
     expect(plain(row)).toContain('Quince +2.00 L')
     expect(plain(within(section).getByRole('row', { name: /€100\.00 more to spend/ }))).toContain(
@@ -382,6 +387,7 @@ describe('the purchase list', () => {
     await user.clear(paid)
     await user.type(paid, '22.50{Enter}')
     await waitFor(() => expect(screen.queryByRole('dialog')).toBeNull())
+    expect(plain(document.activeElement)).toBe('Sour cherry is bought: 3.80 kg.')
     expect(bridge.requests('purchases.tick')).toMatchObject([
       { lineKey: 'w32 fruit sour_cherry', isTicked: true, massG: 3800, priceMinor: 2250 },
     ])

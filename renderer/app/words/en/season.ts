@@ -44,6 +44,7 @@ const answer = {
   making: 'The plan is being made.',
   noJars: 'No jar is here to steep in, so nothing can be planned.',
   nothingWanted: 'Nothing is wanted: what you have lasts the year and the reserve.',
+  nothingYet: 'Nothing is wanted yet: nothing has been drunk or given away, and no wish is made.',
   nothingFits: 'Of {{wanted}} wanted, nothing can be laid down.',
   laidDown: 'Lay down {{bottles}} ({{volume}}).',
   from: 'It takes {{fruit}} of fruit and {{spirit}}{{money}}.',
@@ -61,10 +62,10 @@ const answer = {
 
 /** What stands in the way, at the end of a sentence. */
 const limit = {
-  jars: 'the jars are full',
-  money: 'the money is spent',
-  shelf: 'the shelf is full',
-  spirit: 'the spirit is used up',
+  jars: 'no fitting jar is free',
+  money: 'the money does not reach',
+  shelf: 'the shelf has no more room',
+  spirit: 'the spirit does not reach',
   fruitWeeks: 'the fruit is to be had in too few weeks',
   wish: 'your own wish says at most so much',
 } as const satisfies Record<SeasonLimit, string>
@@ -183,7 +184,7 @@ const notice = {
   somePricesMissing: 'Some of what is to be bought has no price: the money is at least so much.',
   standingWithoutJar: '{{batch}} will find no empty jar to be drawn off into.',
   timeUp:
-    'The time was up before the best was proved: no plan can be better by more than {{gap}} of all that is wanted.',
+    'The time was up after {{seconds}}: no plan can be better by more than {{gap}} of all that is wanted.',
   neverInSeason: '{{kind}} is to be had in no week of the year left, and the pantry has none.',
   tooLittleForAnyJar:
     'So little {{kind}} is wanted that even the smallest jar is too large for it.',
@@ -332,7 +333,7 @@ export const season = {
     title: 'What stands in the way',
     none: 'Nothing: no limit is reached.',
     cutTitle: 'What was cut',
-    cut: '{{kind}}: {{volume}} less than wanted, because {{limits}}.',
+    cut: 'Because {{limits}}: {{kinds}} less than wanted.',
     helps: 'What would help',
     helpsCaption: 'What each limit eased would bring',
     ease: 'With',
@@ -344,6 +345,7 @@ export const season = {
     notAsked: 'Not worked out for this plan.',
     working: 'Still being worked out.',
     kindGain: '{{kind}} {{volume}}',
+    kindCut: '{{kind}} {{volume}}',
   },
   harvestSection: {
     title: 'If the harvest is poor, or good',
@@ -491,6 +493,7 @@ export const season = {
     tick: 'Bought',
     tickOne: 'Bought: {{goods}}',
     ticked: 'bought {{day}}',
+    isBought: '{{goods}} is bought: {{amount}}.',
     tickedOf: '{{amount}}, {{price}}',
     takeBack: 'Take it back',
     takeBackOne: 'Take it back: {{goods}}',

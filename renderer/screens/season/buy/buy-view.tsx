@@ -3,6 +3,7 @@ import { useState } from 'react'
 import { useRead } from '../../../app/queries.ts'
 import { useWords } from '../../../app/words/use-words.ts'
 import { ReadState } from '../../../parts/failure/read-state.tsx'
+import { focusOnMount } from '../../../parts/fields/focus-on-mount.ts'
 import { Segments } from '../../../parts/fields/segments.tsx'
 import { Empty } from '../../../parts/page/page.tsx'
 import { useQuantities } from '../../../parts/quantity/use-quantities.ts'
@@ -10,6 +11,7 @@ import { useTimes } from '../../../parts/time/use-times.ts'
 import type { PurchaseLine, PurchaseList } from '../../../../shared/schemas/season.ts'
 import { ListFiles } from './list-files.tsx'
 import { purchaseGroups, type PurchaseGroup } from './purchase-groups.ts'
+import { useGoodsWords } from './use-goods-words.ts'
 import { PurchaseTable } from './purchase-table.tsx'
 import { TickDialog } from './tick-dialog.tsx'
 import styles from './buy.module.css'
@@ -38,6 +40,8 @@ function List({ list }: { list: PurchaseList }) {
   const { text } = useQuantities()
   const [by, setBy] = useState<'week' | 'shop'>('week')
   const [ticking, setTicking] = useState<PurchaseLine>()
+  const [told, setTold] = useState<string>()
+  const words = useGoodsWords()
   const groups = purchaseGroups(list.lines, by, times.now)
   const isWhole = list.lines.every(
     ({ ticked, priceMinor }) => ticked !== undefined || priceMinor !== undefined,
@@ -75,8 +79,23 @@ function List({ list }: { list: PurchaseList }) {
         />
         <ListFiles by={by} />
       </div>
+      {told !== undefined && (
+        // The button that was pressed is gone with its line: the focus goes to what came of it.
+        <output key={told} ref={focusOnMount} tabIndex={-1}>
+          {told}
+        </output>
+      )}
       <PurchaseTable groups={groups} titleOf={title} onTick={setTicking} />
-      <TickDialog line={ticking} onClose={() => setTicking(undefined)} />
+      <TickDialog
+        line={ticking}
+        onClose={() => setTicking(undefined)}
+        onBought={(line, amount) => {
+          setTicking(undefined)
+          setTold(
+            t('season.buy.isBought', { goods: words.goods(line), amount: words.amount(amount) }),
+          )
+        }}
+      />
     </>
   )
 }

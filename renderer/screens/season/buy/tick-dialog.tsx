@@ -12,16 +12,17 @@ import { QuantityField } from '../../../parts/quantity/quantity-field.tsx'
 import { DateTimeField } from '../../../parts/time/date-time-field.tsx'
 import type { PurchaseLine } from '../../../../shared/schemas/season.ts'
 import { fieldOf, roundedForShop } from './bought-amount.ts'
-import { useGoodsWords } from './use-goods-words.ts'
+import { useGoodsWords, type Amount } from './use-goods-words.ts'
 import styles from './buy.module.css'
 
 export interface TickDialogProps {
   /** Undefined while none is being ticked off. */
   line: PurchaseLine | undefined
   onClose: () => void
+  onBought: (line: PurchaseLine, amount: Amount) => void
 }
 
-export function TickDialog({ line, onClose }: TickDialogProps) {
+export function TickDialog({ line, onClose, onBought }: TickDialogProps) {
   const t = useWords()
   const { goods } = useGoodsWords()
   return (
@@ -30,12 +31,12 @@ export function TickDialog({ line, onClose }: TickDialogProps) {
       isOpen={line !== undefined}
       onClose={onClose}
     >
-      {line && <TickForm line={line} onClose={onClose} />}
+      {line && <TickForm line={line} onClose={onClose} onBought={onBought} />}
     </SheetDialog>
   )
 }
 
-function TickForm({ line, onClose }: { line: PurchaseLine; onClose: () => void }) {
+function TickForm({ line, onClose, onBought }: TickDialogProps & { line: PurchaseLine }) {
   const t = useWords()
   const { units } = useSettings()
   const tick = useWrite('purchases.tick')
@@ -64,7 +65,7 @@ function TickForm({ line, onClose }: { line: PurchaseLine; onClose: () => void }
         [field.name]: amount,
         ...(priceMinor !== undefined && { priceMinor }),
       },
-      { onSuccess: onClose },
+      { onSuccess: () => onBought(line, { [field.name]: amount }) },
     )
   }
 

@@ -13,6 +13,11 @@ import styles from './compare.module.css'
 
 type Kind = SeasonComparison['kinds'][number]
 
+/** Kinds of which nothing was planned, done, or is planned, have no line. */
+const isOfUse = ({ now, earlier, happened }: Kind): boolean =>
+  [now, earlier, happened].some((one) => one !== undefined && one.volumeMl + one.fruitG > 0) ||
+  (happened?.inJarsMl ?? 0) > 0
+
 export function CompareView({ jobId }: { jobId: string | undefined }) {
   const t = useWords()
   const comparison = useRead(
@@ -23,13 +28,14 @@ export function CompareView({ jobId }: { jobId: string | undefined }) {
   return (
     <Section title={t('season.compare.title')}>
       <ReadState query={comparison}>
-        {(found) =>
-          found.kinds.length === 0 ? (
+        {(found) => {
+          const kinds = found.kinds.filter(isOfUse)
+          return kinds.length === 0 ? (
             <Empty>{t('season.compare.empty')}</Empty>
           ) : (
-            <Compared comparison={found} />
+            <Compared comparison={{ ...found, kinds }} />
           )
-        }
+        }}
       </ReadState>
     </Section>
   )

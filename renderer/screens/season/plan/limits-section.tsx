@@ -45,12 +45,20 @@ export function LimitsSection({ plan, isExplaining }: LimitsSectionProps) {
           <>
             <h3>{t('season.limits.cutTitle')}</h3>
             <ul className={styles.list}>
-              {cut.map(({ kindId, shortMl, cutBy }) => (
-                <li key={kindId}>
+              {[...Map.groupBy(cut, ({ cutBy }) => cutBy.join())].map(([reasons, kinds]) => (
+                <li key={reasons}>
                   {t('season.limits.cut', {
-                    kind: kindName(kindId),
-                    volume: text(shortMl, 'volume'),
-                    limits: list.format(cutBy.map((limit) => t(`season.limit.${limit}`))),
+                    limits: list.format(
+                      (kinds[0]?.cutBy ?? []).map((limit) => t(`season.limit.${limit}`)),
+                    ),
+                    kinds: list.format(
+                      kinds.map(({ kindId, shortMl }) =>
+                        t('season.limits.kindCut', {
+                          kind: kindName(kindId),
+                          volume: text(shortMl, 'volume'),
+                        }),
+                      ),
+                    ),
                   })}
                 </li>
               ))}

@@ -2,6 +2,7 @@
 import { useSettings } from '../../../app/settings.tsx'
 import { useWords } from '../../../app/words/use-words.ts'
 import { numberFormat } from '../../../parts/formatters/formatters.ts'
+import { classes } from '../../../parts/classes.ts'
 import { Button } from '../../../parts/button/button.tsx'
 import { Segments } from '../../../parts/fields/segments.tsx'
 import { formatShare } from '../../../parts/quantity/format-share.ts'
@@ -17,15 +18,22 @@ export interface SurenessProps {
   onMake: ((seconds: number) => void) | undefined
 }
 
-export function Sureness({ plan: { proof, kinds }, seconds, onSeconds, onMake }: SurenessProps) {
+export function Sureness({
+  plan: { proof, kinds, notices },
+  seconds,
+  onSeconds,
+  onMake,
+}: SurenessProps) {
   const t = useWords()
   const { locale } = useSettings()
   if (kinds.length === 0) return null
   const longer = longerThan(seconds)
+  const isTimeUp = notices.some(({ code }) => code === 'timeUp')
+  const open = isTimeUp ? 'season.notice.timeUp' : 'season.sure.open'
   return (
     <div className={styles.sure}>
-      <p className={styles.quiet}>
-        {t(proof.isProven ? 'season.sure.proven' : 'season.sure.open', {
+      <p className={classes(isTimeUp && styles.notice, isTimeUp ? styles.warning : styles.quiet)}>
+        {t(proof.isProven ? 'season.sure.proven' : open, {
           seconds: formatSeconds(proof.seconds, locale),
           gap: shareOfGap(proof.gapShare, locale),
         })}{' '}
