@@ -93,6 +93,7 @@ test('a bottle is drawn, opened, poured, carried and tasted, and an act is taken
     .click()
   await expect(told(page)).toHaveText(`Opened a bottle of ${lot.name}.`)
   const opened = page.getByRole('region', { name: 'Opened bottles' })
+  await expect(opened).toContainText(`${lot.bottleSizeMl} ml of ${lot.bottleSizeMl} ml left`)
   await opened
     .getByRole('button', { name: /^Pour a glass/ })
     .last()
