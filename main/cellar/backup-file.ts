@@ -3,7 +3,7 @@
  * to go back to it by hand. Its name ends in `.ratafia.zip`.
  */
 import { createHash } from 'node:crypto'
-import { createReadStream, existsSync, readdirSync, rmSync } from 'node:fs'
+import { createReadStream, readdirSync, rmSync, statSync } from 'node:fs'
 import { open, readdir, stat } from 'node:fs/promises'
 import { join } from 'node:path'
 import {
@@ -43,6 +43,7 @@ export function failureOfSystem(error: unknown): BackupFailure | undefined {
   switch (code) {
     case 'ENOENT':
     case 'ENOTDIR':
+    case 'EEXIST':
     case 'ENODEV':
     case 'EIO':
       return 'folderGone'
@@ -68,7 +69,7 @@ export function backupName(bookName: string, madeAt: string): string {
 
 /** Takes away what a backup left behind that was stopped before it was whole. */
 export function dropUnfinishedOf(folder: string, bookName: string, madeAt: string): void {
-  if (!existsSync(folder)) return
+  if (!statSync(folder, { throwIfNoEntry: false })?.isDirectory()) return
   const begins = backupName(bookName, madeAt).slice(0, -backupEnding.length)
   for (const name of readdirSync(folder))
     if (name.startsWith(begins) && name.endsWith('.unfinished'))

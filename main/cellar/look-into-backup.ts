@@ -157,6 +157,5 @@ export function moveInBook(
     ?.prepare('SELECT name FROM batch WHERE id = ?')
     .pluck()
     .get(batchId ?? '') as string | undefined
-  const { kind, at } = read.data
-  return [{ moveId: id, kind, at, recordedAt, batchName: batchName ?? null }]
+  return [{ moveId: id, move: read.data, recordedAt, batchName: batchName ?? null }]
 }

@@ -6,6 +6,7 @@ import { navigate, useHashLocation } from 'wouter/use-hash-location'
 import type { Bridge } from '../../shared/channels.ts'
 import { ReadState } from '../parts/failure/read-state.tsx'
 import { FirstRunScreen } from '../screens/first-run/first-run-screen.tsx'
+import { RescueScreen } from '../screens/rescue/rescue-screen.tsx'
 import { BridgeProvider } from './bridge-context.tsx'
 import { ErrorBoundary } from './error-boundary.tsx'
 import { useRead } from './queries.ts'
@@ -34,6 +35,10 @@ function OpenBook() {
   const status = useRead('cellar.status', {})
   const [location] = useLocation()
   useTheme(status.data?.settings.theme)
+  // Without a book there is but one thing to do.
+  const isDamaged = status.error?.reply.code === 'bookDamaged'
+  const rescue = useRead('rescue.state', {}, { isEnabled: isDamaged })
+  if (isDamaged && rescue.data) return <RescueScreen state={rescue.data} />
   return (
     <ReadState query={status}>
       {(cellar) => (

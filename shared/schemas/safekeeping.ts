@@ -1,6 +1,7 @@
 /** Backups, going back to one, and what is left of a damaged book. */
 import * as z from 'zod'
 import { Id, Instant } from './basics.ts'
+import { Move } from './moves.ts'
 
 const count = z.number().int().nonnegative()
 
@@ -91,8 +92,7 @@ export type BackupSchedule = z.infer<typeof BackupSchedule>
 
 const MoveInBook = z.strictObject({
   moveId: Id,
-  kind: z.string(),
-  at: Instant,
+  move: Move,
   recordedAt: Instant,
   batchName: z.string().nullable(),
 })

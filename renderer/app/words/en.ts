@@ -8,6 +8,7 @@ import { fruits } from './en/fruits.ts'
 import { labels } from './en/labels.ts'
 import { marry } from './en/marry.ts'
 import { parts } from './en/parts.ts'
+import { safekeeping } from './en/safekeeping.ts'
 import { screens } from './en/screens.ts'
 import { season } from './en/season.ts'
 import { shelf } from './en/shelf.ts'
@@ -25,6 +26,7 @@ export const en = {
   fruits,
   labels,
   marry,
+  safekeeping,
   season,
   shelf,
   today,

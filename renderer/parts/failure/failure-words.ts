@@ -1,7 +1,8 @@
 /** Every failed call in words that say what to do, by its code. */
-import { useWords } from '../../app/words/use-words.ts'
+import { useWords, type WordKey } from '../../app/words/use-words.ts'
 import type { CallError } from '../../app/calls.ts'
 import { Refusal, type ErrorReply } from '../../../shared/schemas/errors.ts'
+import { BackupFailure, BackupProblem } from '../../../shared/schemas/safekeeping.ts'
 import { useLimitWords, useMixtureWords } from './limit-words.ts'
 import { useRefusalWords } from './refusal-words.ts'
 
@@ -19,6 +20,7 @@ export function useFailureWords(): (error: CallError | Error) => string {
     // What is out of range, or fits no mixture, has words with its numbers.
     if (reply.code === 'outOfRange') return limitWords(reply.details)
     if (reply.code === 'noSuchMixture') return mixtureWords(reply.details)
+    if (reply.code === 'backupFailed') return t(backupWord(reply.details))
     // A refusal that came without its place can't be told better than a fault in the form.
     return t(`codes.error.${isRefusalCode(reply.code) ? 'badInput' : reply.code}`)
   }
@@ -28,6 +30,14 @@ export function useFailureWords(): (error: CallError | Error) => string {
 function refusalIn({ code, details }: ErrorReply): Refusal | undefined {
   const parsed = Refusal.safeParse({ ...withoutIndex(details), code })
   return parsed.success ? parsed.data : undefined
+}
+
+/** What is wrong with the backup says more than that it failed. */
+function backupWord({ failure, problem }: ErrorReply['details']): WordKey {
+  const known = BackupProblem.safeParse(problem)
+  if (known.success) return `safekeeping.backups.problem.${known.data}`
+  const failed = BackupFailure.safeParse(failure)
+  return failed.success ? `safekeeping.backups.failure.${failed.data}` : 'codes.error.backupFailed'
 }
 
 /** `index` tells which of several moves was meant; it is no part of the refusal. */

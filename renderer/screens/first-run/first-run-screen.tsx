@@ -1,8 +1,10 @@
-/** An empty book: start a cellar of one's own, or look round the demo. */
-import { useEffect } from 'react'
+/** An empty book: start a cellar of one's own, go on from a backup, or look round the demo. */
+import { useEffect, useState } from 'react'
 import { useWords } from '../../app/words/use-words.ts'
+import { useLocation } from 'wouter'
 import type { Settings } from '../../../shared/channels.ts'
 import { useWrite } from '../../app/queries.ts'
+import { Restore } from '../../parts/backups/restore.tsx'
 import { Button } from '../../parts/button/button.tsx'
 import { FailureNote } from '../../parts/failure/failure-note.tsx'
 import { OwnCellarForm } from './own-cellar-form.tsx'
@@ -36,6 +38,27 @@ export function FirstRunScreen({ settings }: { settings: Settings }) {
         )}
         <FailureNote error={openDemo.error} />
       </section>
+      <BookFromBackup />
     </main>
+  )
+}
+
+/** Folded away: most who begin have no backup. */
+function BookFromBackup() {
+  const t = useWords()
+  const [, navigate] = useLocation()
+  const [isAsked, setAsked] = useState(false)
+  return (
+    <section className={styles.backup} aria-label={t('safekeeping.restore.title')}>
+      <h2>{t('safekeeping.restore.title')}</h2>
+      <p>{t('safekeeping.restore.firstRun')}</p>
+      {isAsked ? (
+        <Restore onRestored={() => navigate('/batches')} />
+      ) : (
+        <div>
+          <Button onPress={() => setAsked(true)}>{t('safekeeping.restore.ask')}</Button>
+        </div>
+      )}
+    </section>
   )
 }

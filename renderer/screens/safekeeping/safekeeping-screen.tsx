@@ -1,4 +1,4 @@
-/** Where the book is, whether it is sound, and whether it adds up. */
+/** Whether the book is backed up, the way back, where it is, whether it is sound and adds up. */
 import { useWords } from '../../app/words/use-words.ts'
 import type { CellarStatus } from '../../../shared/channels.ts'
 import { useRead, useWrite } from '../../app/queries.ts'
@@ -6,6 +6,8 @@ import { Button } from '../../parts/button/button.tsx'
 import { FailureNote } from '../../parts/failure/failure-note.tsx'
 import { ReadState } from '../../parts/failure/read-state.tsx'
 import { Page, Section } from '../../parts/page/page.tsx'
+import { Restore } from '../../parts/backups/restore.tsx'
+import { BackupSection } from './backups/backup-section.tsx'
 import { BalanceTable } from './balance-table.tsx'
 import { BookHealth } from './book-health.tsx'
 import styles from './safekeeping-screen.module.css'
@@ -14,8 +16,14 @@ export function SafekeepingScreen() {
   const t = useWords()
   const status = useRead('cellar.status', {})
   const balance = useRead('cellar.balance', {})
+  const backups = useRead('backups.state', {})
   return (
-    <Page title={t('safekeeping.title')} lead={t('safekeeping.lead')}>
+    <Page title={t('safekeeping.title')}>
+      <ReadState query={backups}>{(state) => <BackupSection state={state} />}</ReadState>
+      <Section title={t('safekeeping.restore.title')}>
+        <p className={styles.quiet}>{t('safekeeping.restore.text')}</p>
+        <Restore />
+      </Section>
       <ReadState query={status}>{(cellar) => <BookFile cellar={cellar} />}</ReadState>
       <Section title={t('safekeeping.health')}>
         <BookHealth />

@@ -2,6 +2,7 @@ import { screen, within } from '@testing-library/react'
 import { describe, expect, it } from 'vitest'
 import { status } from '../cellar-fixture.ts'
 import { refused } from '../fake-bridge.ts'
+import { backupJob, manifest, preview, twoBackups } from '../safekeeping/backups-fixture.ts'
 import { showApp } from '../show.tsx'
 
 const settings = status().settings
@@ -64,6 +65,24 @@ describe('FirstRunScreen', () => {
     bridge.answer({ 'cellar.status': demo })
     isMade()
     expect(await screen.findByText(/Demo cellar ‘Alder End’/)).toBeTruthy()
+  })
+
+  it('begins with the book of a backup, when one is chosen', async () => {
+    const looked = { kind: 'look', state: 'done', progress: 1, preview } as const
+    const { bridge, user } = showApp('/', {
+      ...empty,
+      'batches.list': [],
+      'backups.list': twoBackups,
+      'backups.look': ({ jobId }) => backupJob({ jobId, ...looked }),
+      'backups.job': ({ jobId }) => backupJob({ jobId, ...looked }),
+      'backups.restore': { asideFile: null, manifest },
+    })
+    await user.click(await screen.findByRole('button', { name: 'Choose a backup' }))
+    await user.click(await screen.findByRole('button', { name: /Look into the backup of/ }))
+    bridge.answer({ 'cellar.status': status() })
+    await user.click(await screen.findByRole('button', { name: 'Go back to this backup' }))
+    expect(await screen.findByText(/No batch yet/)).toBeTruthy()
+    expect(bridge.requests('backups.restore')).toHaveLength(1)
   })
 
   it('says what to do when the demo can’t be made', async () => {

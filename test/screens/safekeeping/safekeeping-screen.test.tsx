@@ -2,8 +2,13 @@ import { screen, within } from '@testing-library/react'
 import { describe, expect, it } from 'vitest'
 import { matterOf } from '../../../shared/matter.ts'
 import { cellar } from '../cellar-fixture.ts'
-import { showApp } from '../show.tsx'
+import { showApp as show } from '../show.tsx'
+import type { Answers } from '../fake-bridge.ts'
+import { backupState, noBackups } from './backups-fixture.ts'
 import { verdictOn } from '../../../renderer/screens/safekeeping/balance-rows.ts'
+
+const showApp = (path: string, answers: Answers = {}) =>
+  show(path, { 'backups.state': backupState(), 'backups.list': noBackups, ...answers })
 
 const sound = {
   integrity: 'ok',

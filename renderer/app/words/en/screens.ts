@@ -1,6 +1,4 @@
 /** Words of the screens, one entry a screen; a batch's page has a file of its own. */
-import type { MatterKind } from '../../../../shared/matter.ts'
-import type { Balance } from '../../../../shared/schemas/cellar.ts'
 import type { StageGroup } from '../../../screens/batches/stage-groups.ts'
 
 const stageGroup = {
@@ -11,28 +9,6 @@ const stageGroup = {
   done: 'Finished',
   notBegun: 'Not begun',
 } as const satisfies Record<StageGroup | 'all', string>
-
-const balanceRow = {
-  bought: 'Bought',
-  tap: 'Water from the tap',
-  corrected: 'Put right by correction',
-  inPantry: 'In the pantry',
-  inJars: 'In jars',
-  inBottles: 'In bottles',
-  drunk: 'Drunk',
-  given: 'Given away',
-  wasted: 'Thrown out, strained out, lost',
-  missing: 'Missing',
-} as const satisfies Record<keyof Balance, string>
-
-const balanceColumn = {
-  ethanolG: 'Ethanol',
-  waterG: 'Water',
-  sugarG: 'Sugar',
-  acidG: 'Acid',
-  solublesG: 'Solubles',
-  pulpG: 'Pulp',
-} as const satisfies Record<MatterKind, string>
 
 export const screens = {
   firstRun: {
@@ -156,38 +132,5 @@ export const screens = {
       at: 'Bought',
       go: 'Put in the pantry',
     },
-  },
-  safekeeping: {
-    title: 'Safekeeping',
-    lead: 'The book is one file on this machine.',
-    file: 'The file',
-    fileHint:
-      'To keep a copy, close Ratafia and copy this file. Backups that run by themselves are not made yet.',
-    version: 'Ratafia {{version}}, {{host}}',
-    hosts: { electron: 'in a window of its own', browser: 'in a browser window on this machine' },
-    demo: 'Look round the demo',
-    balance: 'Balance of the whole cellar',
-    balanceText:
-      'All that ever came in is in some place, drunk, given away or thrown out. In {{unit}}.',
-    balanced: 'The book adds up: of {{total}} that came in, {{missing}} is missing.',
-    unbalanced:
-      'The book does not add up: of {{total}} that came in, {{missing}} is missing. Check the book, then rebuild it.',
-    balanceRow,
-    balanceColumn,
-    row: 'Matter',
-    total: 'Together',
-    health: 'Health of the book',
-    healthText:
-      'The check reads the whole file and works every move through again. Rebuilding makes the lists of pantry and bottles anew from the moves; the moves themselves are never touched.',
-    check: 'Check the book',
-    rebuild: 'Rebuild the lists',
-    sound_one: 'The book is sound: {{count}} move, and every list agrees with it.',
-    sound_other: 'The book is sound: {{count}} moves, and every list agrees with them.',
-    fileUnsound: 'The file is damaged: {{integrity}}. Keep it as it is, and go on from a copy.',
-    listsDiffer: 'The lists of pantry and bottles do not agree with the moves. Rebuild them.',
-    movesRefused_one: '{{count}} move in the book cannot be. Open its batch and change it.',
-    movesRefused_other:
-      '{{count}} moves in the book cannot be. Open their batches and change them.',
-    rebuilt: 'The lists were made anew from the moves.',
   },
 } as const

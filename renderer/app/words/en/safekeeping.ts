@@ -1,0 +1,243 @@
+/** Words of Safekeeping: backups, going back to one, rescue of a damaged book, its health. */
+import type { MatterKind } from '../../../../shared/matter.ts'
+import type { Balance } from '../../../../shared/schemas/cellar.ts'
+import type {
+  BackupFailure,
+  BackupProblem,
+  BackupReason,
+  BackupStanding,
+  SafekeepingJob,
+} from '../../../../shared/schemas/safekeeping.ts'
+
+const balanceRow = {
+  bought: 'Bought',
+  tap: 'Water from the tap',
+  corrected: 'Put right by correction',
+  inPantry: 'In the pantry',
+  inJars: 'In jars',
+  inBottles: 'In bottles',
+  drunk: 'Drunk',
+  given: 'Given away',
+  wasted: 'Thrown out, strained out, lost',
+  missing: 'Missing',
+} as const satisfies Record<keyof Balance, string>
+
+const balanceColumn = {
+  ethanolG: 'Ethanol',
+  waterG: 'Water',
+  sugarG: 'Sugar',
+  acidG: 'Acid',
+  solublesG: 'Solubles',
+  pulpG: 'Pulp',
+} as const satisfies Record<MatterKind, string>
+
+const standing = {
+  nothingYet: 'No backup yet. The first is made by itself soon after the first move.',
+  fresh: 'The book is backed up.',
+  missed: 'Some of the book has been in no backup for more than two days.',
+  failed: 'The last backup failed.',
+  off: 'Backups by themselves are switched off.',
+  demo: 'This is the demo. It is not backed up; your own cellar is, while that is open.',
+} as const satisfies Record<BackupStanding, string>
+
+const failure = {
+  folderGone:
+    'The folder is not there. Plug in the stick or disk it is on, or choose another folder.',
+  folderReadOnly: 'Nothing may be written to this folder. Change its rights, or choose another.',
+  diskFull: 'The disk is full. Make room on it, or choose another folder.',
+  bookDamaged:
+    'The book itself is damaged, so it was not copied over good backups. Go back to one of them.',
+  notVerified:
+    'The backup did not come out the same as the book and was thrown away. Try again; if it stays, choose another folder: the disk may be failing.',
+  stopped: 'It was stopped.',
+  internal: 'Something went wrong in Ratafia itself. Try again; if it stays, start Ratafia again.',
+} as const satisfies Record<BackupFailure, string>
+
+const problem = {
+  notABackup: 'This file is not a backup of Ratafia.',
+  cutShort: 'This file is cut short. Copy it again from where it came from, or use an older one.',
+  unreadable: 'This file cannot be read. Check its rights, or the disk it is on.',
+  checksum: 'This backup was changed after it was made. Use another one.',
+  damagedInside: 'This backup is damaged inside. Use another one.',
+  otherState: 'The moves in this backup come to another state than they should. Use another one.',
+  newerProgram: 'This backup was made by a newer Ratafia. Update this one first.',
+} as const satisfies Record<BackupProblem, string>
+
+const reason = {
+  asked: 'by hand',
+  daily: 'daily',
+  moves: 'after moves',
+  migration: 'before an update',
+} as const satisfies Record<BackupReason, string>
+
+const step = {
+  copying: 'Reading the book',
+  packing: 'Packing',
+  checking: 'Opening the copy and working its moves through again',
+  comparing: 'Comparing it with the present book',
+} as const satisfies Record<SafekeepingJob['step'], string>
+
+export const safekeeping = {
+  title: 'Safekeeping',
+  file: 'The file',
+  fileHint: 'The whole book is this one file.',
+  version: 'Ratafia {{version}}, {{host}}',
+  hosts: { electron: 'in a window of its own', browser: 'in a browser window on this machine' },
+  demo: 'Look round the demo',
+  balance: 'Balance of the whole cellar',
+  balanceText:
+    'All that ever came in is in some place, drunk, given away or thrown out. In {{unit}}.',
+  balanced: 'The book adds up: of {{total}} that came in, {{missing}} is missing.',
+  unbalanced:
+    'The book does not add up: of {{total}} that came in, {{missing}} is missing. Check the book, then rebuild it.',
+  balanceRow,
+  balanceColumn,
+  row: 'Matter',
+  total: 'Together',
+  health: 'Health of the book',
+  healthText:
+    'The check reads the whole file and works every move through again. Rebuilding makes the lists of pantry and bottles anew from the moves; the moves themselves are never touched.',
+  check: 'Check the book',
+  rebuild: 'Rebuild the lists',
+  sound_one: 'The book is sound: {{count}} move, and every list agrees with it.',
+  sound_other: 'The book is sound: {{count}} moves, and every list agrees with them.',
+  fileUnsound:
+    'The file is damaged: {{integrity}}. Go back to a backup; this file is then kept aside as it is.',
+  listsDiffer: 'The lists of pantry and bottles do not agree with the moves. Rebuild them.',
+  movesRefused_one: '{{count}} move in the book cannot be. Open its batch and change it.',
+  movesRefused_other: '{{count}} moves in the book cannot be. Open their batches and change them.',
+  rebuilt: 'The lists were made anew from the moves.',
+  backups: {
+    title: 'Backups',
+    standing,
+    failure,
+    problem,
+    reason,
+    step,
+    working: 'At work',
+    stop: 'Stop',
+    last: 'The last one is of {{when}}, {{size}}.',
+    unsaved_one: '{{count}} change since is in no backup yet.',
+    unsaved_other: '{{count}} changes since are in no backup yet.',
+    unsavedAtAll_one: '{{count}} change is in no backup yet.',
+    unsavedAtAll_other: '{{count}} changes are in no backup yet.',
+    go: 'Back up now',
+    made: 'Backed up, opened again and found the same: {{count}} moves, {{size}}.',
+    madeIn: 'It is {{file}}.',
+    failedAt: 'Tried {{when}}.',
+    cancelled: 'Stopped. No backup was made.',
+    where: 'Where they go',
+    usualHint:
+      'This folder is on the same disk as the book. A stick, or a folder that is copied elsewhere by itself, also survives the disk.',
+    folder: 'Folder on this machine',
+    keepFolder: 'Use this folder',
+    usualFolder: 'Back to the usual folder',
+    switchOn: 'Make backups by themselves',
+    everyMoves: 'A backup after so many changes, and daily besides',
+    everyMovesUnit: 'changes',
+    everyMovesProblem: 'From 1 to 10,000.',
+    scheduleHint:
+      'Besides, the book is backed up before an update changes how it is kept. All of the last 7 days stay, then one a week for 5 weeks, one a month for 12 months, and one a year for ever.',
+    openFormat:
+      'Each backup is a zip file with the whole book in it: it can be opened, copied and mailed like any other.',
+  },
+  restore: {
+    title: 'Go back to a backup',
+    text: 'The present book is kept aside under another name; nothing is overwritten.',
+    firstRun: 'From another machine, or after a mishap: begin with the book in a backup.',
+    ask: 'Choose a backup',
+    folder: 'Look in folder',
+    look: 'Look there',
+    list: 'Backups found',
+    none: 'There is no backup in this folder.',
+    made: 'Made',
+    what: 'Why',
+    moves: 'Moves',
+    bottles: 'Bottles',
+    size: 'Size',
+    verdict: 'In short',
+    fits: 'readable; opened and worked through when looked into',
+    lookInto: 'Look into it',
+    lookIntoOne: 'Look into the backup of {{when}}',
+    looking: 'Looking into the backup',
+    preview: 'The backup of {{when}}',
+    sound: 'It is sound: opened, its checksum right, every move worked through again.',
+    refused_one: '{{count}} move in it cannot be, as in the book it was made from.',
+    refused_other: '{{count}} moves in it cannot be, as in the book it was made from.',
+    another: 'It is of another cellar than the present book.',
+    compare: 'The backup beside the present book',
+    row: 'What',
+    there: 'In the backup',
+    here: 'In the present book',
+    counts: {
+      moves: 'Moves',
+      jars: 'Vessels',
+      batches: 'Batches',
+      bottleLots: 'Bottle lots',
+      bottles: 'Full bottles',
+    },
+    lastMove: 'Last recorded',
+    nothing: '–',
+    same: 'The moves are the same in both.',
+    onlyHere_one: '{{count}} move is in the present book only and would be gone:',
+    onlyHere_other: '{{count}} moves are in the present book only and would be gone:',
+    onlyThere_one: '{{count}} move is in the backup only and would come back:',
+    onlyThere_other: '{{count}} moves are in the backup only and would come back:',
+    changed_one: '{{count}} move is different in the two; here as it is now:',
+    changed_other: '{{count}} moves are different in the two; here as they are now:',
+    more: 'and {{count}} more',
+    go: 'Go back to this backup',
+    leave: 'Leave it',
+    done: 'The book is as it was {{when}}.',
+    aside: 'The book of before is kept as {{file}}.',
+    asideNone: 'There was no book before.',
+  },
+  rescue: {
+    title: 'Your book cannot be opened',
+    empty:
+      'The file of your book is there, but empty. Something cut it off: a full disk, or a copy that was broken off.',
+    damaged: 'The file of your book is damaged. It has not been touched.',
+    file: 'The file',
+    says: 'What was found: {{message}}.',
+    which:
+      'Best is the newest backup. What was recorded after it may still be readable in the damaged file: look at both, then choose.',
+    salvage: {
+      title: 'Read what is left of the damaged book',
+      text: 'The file is copied first. Every row that can still be read goes into a new book; what is lost is listed.',
+      go: 'Read what is left',
+      label: 'Reading the damaged book',
+      report: 'What could be read',
+      read_one: '{{count}} line of the ledger was read.',
+      read_other: '{{count}} lines of the ledger were read.',
+      lostNone: 'None is missing before the last one that was read.',
+      lost_one: '{{count}} line is lost:',
+      lost_other: '{{count}} lines are lost:',
+      lostLine: 'Number {{seq}}, recorded between {{after}} and {{before}}',
+      lostLineOpen: 'Number {{seq}}, recorded after {{after}}',
+      unknown: '–',
+      refused_one: '{{count}} move can no longer be without what is lost:',
+      refused_other: '{{count}} moves can no longer be without what is lost:',
+      madeAgain: 'Made again under a makeshift name, because moves speak of them: {{what}}.',
+      batches_one: '{{count}} batch',
+      batches_other: '{{count}} batches',
+      jars_one: '{{count}} vessel',
+      jars_other: '{{count}} vessels',
+      shelves_one: '{{count}} shelf',
+      shelves_other: '{{count}} shelves',
+      tables: 'The tables of the book',
+      table: 'Table',
+      rows: 'Rows read',
+      state: 'State',
+      whole: 'whole',
+      gaps: 'parts are lost',
+      nothing: 'Nothing could be read. Go back to a backup.',
+      accept: 'Go on with what was read',
+      acceptText: 'The damaged file is kept aside under another name.',
+    },
+    anew: {
+      title: 'Begin a new book',
+      text: 'An empty book is begun. The file that is there is kept aside under another name.',
+      go: 'Begin a new book',
+    },
+  },
+} as const

@@ -1,0 +1,96 @@
+/** What going back to a backup would change: counts side by side, and the moves that differ. */
+import type { RestorePreview } from '../../../shared/schemas/safekeeping.ts'
+import { useWords } from '../../app/words/use-words.ts'
+import { Table } from '../table/table.tsx'
+import { useTimes } from '../time/use-times.ts'
+import { SomeMoves } from './some-moves.tsx'
+import styles from './restore.module.css'
+
+const counted = ['moves', 'jars', 'batches', 'bottleLots', 'bottles'] as const
+
+interface Row {
+  key: string
+  name: string
+  there: string
+  here: string
+}
+
+export function PreviewOfRestore({ preview }: { preview: RestorePreview }) {
+  const t = useWords()
+  const { there, here, onlyHere, onlyThere, changed } = preview
+  const isSame = here !== null && onlyHere.count + onlyThere.count + changed.count === 0
+  const refusedCount = there.counts.refusedMoves
+  return (
+    <>
+      <p className={styles.sound}>{t('safekeeping.restore.sound')}</p>
+      {refusedCount > 0 && <p>{t('safekeeping.restore.refused', { count: refusedCount })}</p>}
+      {preview.isAnotherCellar && <p>{t('safekeeping.restore.another')}</p>}
+      <Table
+        caption={t('safekeeping.restore.compare')}
+        columns={[
+          {
+            key: 'row',
+            header: t('safekeeping.restore.row'),
+            isRowHeader: true,
+            cell: ({ name }: Row) => name,
+          },
+          {
+            key: 'there',
+            header: t('safekeeping.restore.there'),
+            align: 'end',
+            cell: ({ there: told }: Row) => told,
+          },
+          {
+            key: 'here',
+            header: t('safekeeping.restore.here'),
+            align: 'end',
+            cell: ({ here: told }: Row) => told,
+          },
+        ]}
+        rows={useRows(preview)}
+        rowKey={({ key }) => key}
+      />
+      {isSame && <p>{t('safekeeping.restore.same')}</p>}
+      <SomeMoves
+        title={t('safekeeping.restore.onlyHere', { count: onlyHere.count })}
+        count={onlyHere.count}
+        moves={onlyHere.newest}
+      />
+      {/* Without a book of before, all of it is new, and a list says nothing. */}
+      {here && (
+        <SomeMoves
+          title={t('safekeeping.restore.onlyThere', { count: onlyThere.count })}
+          count={onlyThere.count}
+          moves={onlyThere.newest}
+        />
+      )}
+      <SomeMoves
+        title={t('safekeeping.restore.changed', { count: changed.count })}
+        count={changed.count}
+        moves={changed.newest}
+      />
+    </>
+  )
+}
+
+function useRows({ there, here }: RestorePreview): Row[] {
+  const t = useWords()
+  const times = useTimes()
+  const none = t('safekeeping.restore.nothing')
+  const recorded = (side: RestorePreview['here']) =>
+    side?.lastMove ? times.moment(side.lastMove.recordedAt) : none
+  return [
+    ...counted.map((key) => ({
+      key,
+      name: t(`safekeeping.restore.counts.${key}`),
+      there: String(there.counts[key]),
+      here: here ? String(here.counts[key]) : none,
+    })),
+    {
+      key: 'lastMove',
+      name: t('safekeeping.restore.lastMove'),
+      there: recorded(there),
+      here: recorded(here),
+    },
+  ]
+}
