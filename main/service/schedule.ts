@@ -95,7 +95,7 @@ function toSchedule(
     .flatMap((id) => {
       const lot = cellar.bottles.get(id)
       if (!lot) return []
-      const readyAtMs = known.shelf.readyAtMs(id)
+      const readyAtMs = known.shelf.readyAtMs.get(id)
       const { bottledAtMs, count } = lot
       return [{ id, bottledAtMs, count, ...(readyAtMs !== undefined && { readyAtMs }) }]
     })

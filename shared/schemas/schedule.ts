@@ -1,9 +1,9 @@
 /** What a batch needs next, and when: tasks read off the ledger, never kept in it. */
 import * as z from 'zod'
 import { Id, Instant } from './basics.ts'
-import { BatchSummary, Caution } from './cellar.ts'
+import { BatchSummary, BottleLot, Caution } from './cellar.ts'
 import { Cut, FilterMedium } from './moves.ts'
-import { KindStock, ShelfLot } from './shelf.ts'
+import { KindStock } from './shelf.ts'
 
 /** A day of the maker's own calendar. */
 export const LocalDay = z.iso.date()
@@ -149,6 +149,9 @@ export const Task = z.strictObject({
 })
 export type Task = z.infer<typeof Task>
 
+/** A task about bottles, with the lot they are of. */
+const TaskOfLot = z.strictObject({ task: Task, lot: BottleLot })
+
 export const Today = z.strictObject({
   /** The maker's day that this was told for. */
   day: LocalDay,
@@ -161,9 +164,9 @@ export const Today = z.strictObject({
   /** The first task after all of these. */
   after: Task.optional(),
   /** Bottles that came ready lately and have not been tasted since, each with its tasting. */
-  cameReady: z.array(z.strictObject({ task: Task, shelfLot: ShelfLot })),
+  cameReady: z.array(TaskOfLot),
   /** Lots about to fade, and opened bottles past their best. */
-  fading: z.array(z.strictObject({ task: Task, shelfLot: ShelfLot })),
+  fading: z.array(TaskOfLot),
   /** Kinds that run out before more can be laid down, by the maker's own drinking. */
   runningLow: z.array(KindStock),
   cautions: z.array(Caution),

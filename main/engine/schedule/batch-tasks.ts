@@ -18,6 +18,8 @@ import { taskId, usualLoss, type ScheduledTask } from './scheduled-task.ts'
 import { tendingTasks } from './tending-tasks.ts'
 
 export function batchTasks(batch: BatchToSchedule): ScheduledTask[] {
+  // All in bottles: whatever a plan still had is passed over.
+  if (batch.progress?.stage === 'resting') return tastings(batch, undefined)
   const done = doneMoves(batch.steps, batch.batchId)
   const planned = plannedTasks(batch, done)
   const road = planned.length > 0 ? planned : usualRoad(batch, done)

@@ -4,11 +4,10 @@ import { readSettings } from '../../cellar/setting-store.ts'
 import { remindedFirst } from '../../cellar/task-store.ts'
 import { addDays, byDay, byNeed, dayOf, hourOf, isHidden, settledJar } from '../../engine/index.ts'
 import type { Task, Today } from '../../../shared/schemas/schedule.ts'
-import { batchSummary, cautionsOf } from '../describe.ts'
+import { batchSummary, bottleLot, cautionsOf } from '../describe.ts'
 import { batchesInHand, scheduledTasks, timeZoneOf, todayOf, toldTasks } from '../schedule.ts'
 import type { Session } from '../session.ts'
-import { shelfFacts } from '../shelf-facts.ts'
-import { lotOnShelf, runningLow } from '../shelf-news.ts'
+import { shelfNews } from '../shelf-news.ts'
 import { nowMs, type ChannelsOf, type Handlers } from './handler.ts'
 
 const weekDays = 7
@@ -49,11 +48,13 @@ export const todayHandlers: Handlers<ChannelsOf<'today'>> = {
     const now = nowMs(session)
     const jars = allJars(session.book)
     const { fruits, ledger } = session
-    const facts = shelfFacts(session)
     const { bottles, ...tasks } = tasksOfToday(session)
-    const onShelf = bottles.flatMap((task) => {
-      const shelfLot = lotOnShelf(session, facts, task.bottleLotId ?? '')
-      return shelfLot ? [{ task, shelfLot }] : []
+    const inHand = batchesInHand(session)
+    const names = new Map(inHand.map(({ id, name }) => [id, name]))
+    const ofLots = bottles.flatMap((task) => {
+      const id = task.bottleLotId ?? ''
+      const lot = ledger.folded.cellar.bottles.get(id)
+      return lot ? [{ task, lot: bottleLot(id, lot, names.get(lot.batchId) ?? '') }] : []
     })
     const cautions = [...ledger.folded.cellar.jars].flatMap(([id, jar]) =>
       cautionsOf(id, settledJar(jar, Math.max(now, jar.atMs)), { jars, fruits }, now),
@@ -66,11 +67,11 @@ export const todayHandlers: Handlers<ChannelsOf<'today'>> = {
     return {
       day: todayOf(session),
       ...tasks,
-      cameReady: onShelf.filter(({ task }) => task.kind === 'taste'),
-      fading: onShelf.filter(({ task }) => task.kind !== 'taste'),
-      runningLow: runningLow(session, facts),
+      cameReady: ofLots.filter(({ task }) => task.kind === 'taste'),
+      fading: ofLots.filter(({ task }) => task.kind !== 'taste'),
+      runningLow: [...shelfNews(session).runningLow],
       cautions,
-      batches: batchesInHand(session)
+      batches: inHand
         .filter(({ id }) => named.has(id))
         .map((batch) => batchSummary(session, batch, now)),
     }

@@ -9,6 +9,9 @@ import { useTimes } from '../../parts/time/use-times.ts'
 import { taskPath } from './task-path.ts'
 import styles from './today-screen.module.css'
 
+/** The rest is the shelf's to tell. */
+const mostRows = 5
+
 export function CameReady({ ready }: { ready: Today['cameReady'] }) {
   const t = useWords()
   const times = useTimes()
@@ -16,7 +19,7 @@ export function CameReady({ ready }: { ready: Today['cameReady'] }) {
   return (
     <Section title={t('today.cameReady')} actions={<ToShelf />}>
       <ul className={styles.rows}>
-        {ready.map(({ task, shelfLot: { lot } }) => (
+        {ready.slice(0, mostRows).map(({ task, lot }) => (
           <li key={lot.id} className={styles.row}>
             <span>
               <Link href={`/shelf/${encodeURIComponent(lot.id)}`}>{lot.name}</Link>{' '}
@@ -31,6 +34,7 @@ export function CameReady({ ready }: { ready: Today['cameReady'] }) {
           </li>
         ))}
       </ul>
+      <More count={ready.length - mostRows} />
     </Section>
   )
 }
@@ -42,7 +46,7 @@ export function Fading({ fading }: { fading: Today['fading'] }) {
   return (
     <Section title={t('today.fading')} actions={<ToShelf />}>
       <ul className={styles.rows}>
-        {fading.map(({ task, shelfLot: { lot } }) => (
+        {fading.slice(0, mostRows).map(({ task, lot }) => (
           <li key={task.id} className={styles.row}>
             <Link href={`/shelf/${encodeURIComponent(lot.id)}`}>{lot.name}</Link>
             <span className={styles.day}>
@@ -56,6 +60,7 @@ export function Fading({ fading }: { fading: Today['fading'] }) {
           </li>
         ))}
       </ul>
+      <More count={fading.length - mostRows} />
     </Section>
   )
 }
@@ -89,6 +94,11 @@ export function RunningLow({ kinds }: { kinds: readonly KindStock[] }) {
       </ul>
     </Section>
   )
+}
+
+function More({ count }: { count: number }) {
+  const t = useWords()
+  return count > 0 && <p className={styles.day}>{t('today.moreOnShelf', { count })}</p>
 }
 
 function ToShelf() {

@@ -206,25 +206,24 @@ describe('TodayScreen', () => {
       state: 'open',
       due: '2026-11-20T08:00:00Z',
     })
-    const band = (at: string) => ({ early: at, likely: at, late: at })
-    const shelfLot = {
-      lot: bottleLot(),
-      kindId: 'raspberry',
-      fruitIds: ['raspberry'],
-      vintage: 2024,
-      window: {
-        phase: 'ready' as const,
-        readyAt: band('2026-11-20T08:00:00Z'),
-        fadingAt: band('2028-11-20T08:00:00Z'),
-        because: [],
-      },
-    }
-    showToday({ now: [], cameReady: [{ task: tasting, shelfLot }] })
+    showToday({ now: [], cameReady: [{ task: tasting, lot: bottleLot() }] })
     const section = within(await region('Came ready'))
     expect(section.getByText(/7 bottles, ready since 20 Nov/)).toBeTruthy()
-    expect(section.getByRole('link', { name: 'Taste it: Raspberry 2024' }).getAttribute('href')).toBe(
-      '#/batches/raspberry/do/raspberry.taste.1',
-    )
+    expect(
+      section.getByRole('link', { name: 'Taste it: Raspberry 2024' }).getAttribute('href'),
+    ).toBe('#/batches/raspberry/do/raspberry.taste.1')
+  })
+
+  it('names a few bottles that are best drunk soon, and counts the rest', async () => {
+    const fading = Array.from({ length: 8 }, (_, index) => ({
+      task: task({ id: `b.drinkUp.lot${index}.1`, kind: 'drinkUp', due: '2027-01-06T08:00:00Z' }),
+      lot: bottleLot({ id: `lot${index}`, name: `Lot ${index}` }),
+    }))
+    showToday({ now: [], fading })
+    const section = within(await region('Best drunk before long'))
+    expect(section.getAllByRole('listitem')).toHaveLength(5)
+    expect(section.getAllByText('7 bottles, begins to fade about 6 Jan 2027')).toHaveLength(5)
+    expect(section.getByText('3 more on the shelf.')).toBeTruthy()
   })
 
   it('leads to Batches while no batch is in hand', async () => {

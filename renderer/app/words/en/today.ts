@@ -150,6 +150,8 @@ export const today = {
   runningLow: 'Running low',
   lasts: '{{bottles}} left, enough until {{day}} by your own drinking',
   gone: 'all gone',
+  moreOnShelf_one: '{{count}} more on the shelf.',
+  moreOnShelf_other: '{{count}} more on the shelf.',
   toShelf: 'Go to the shelf',
   empty: 'No batch is in hand. Open one, and what it needs will be told here in time.',
   toOpen: 'Go to Batches',
