@@ -3,6 +3,7 @@ import type { BackupFolder, FoundBackup } from '../../../shared/schemas/safekeep
 import { useSettings } from '../../app/settings.tsx'
 import { useWords } from '../../app/words/use-words.ts'
 import { Button } from '../button/button.tsx'
+import { numberFormat } from '../formatters/formatters.ts'
 import { Table, type Column } from '../table/table.tsx'
 import { useTimes } from '../time/use-times.ts'
 import { formatSize } from './format-size.ts'
@@ -34,6 +35,7 @@ function useColumns(onLook: (file: string) => void): Column<FoundBackup>[] {
   const t = useWords()
   const times = useTimes()
   const { locale } = useSettings()
+  const number = (count: number) => numberFormat(locale).format(count)
   const none = t('safekeeping.restore.nothing')
   const named = ({ file, manifest }: FoundBackup) =>
     manifest ? times.moment(manifest.madeAt) : fileName(file)
@@ -50,14 +52,14 @@ function useColumns(onLook: (file: string) => void): Column<FoundBackup>[] {
       key: 'moves',
       header: t('safekeeping.restore.moves'),
       align: 'end',
-      cell: ({ manifest }) => manifest?.counts.moves ?? none,
+      cell: ({ manifest }) => (manifest ? number(manifest.counts.moves) : none),
     },
     {
       key: 'bottles',
       header: t('safekeeping.restore.bottles'),
       align: 'end',
       isMinor: true,
-      cell: ({ manifest }) => manifest?.counts.bottles ?? none,
+      cell: ({ manifest }) => (manifest ? number(manifest.counts.bottles) : none),
     },
     {
       key: 'size',
@@ -72,13 +74,16 @@ function useColumns(onLook: (file: string) => void): Column<FoundBackup>[] {
         backup.problem ? (
           <span className={styles.bad}>{t(`safekeeping.backups.problem.${backup.problem}`)}</span>
         ) : (
-          <Button
-            kind="quiet"
-            onPress={() => onLook(backup.file)}
-            aria-label={t('safekeeping.restore.lookIntoOne', { when: named(backup) })}
-          >
-            {t('safekeeping.restore.lookInto')}
-          </Button>
+          <span className={styles.verdict}>
+            {t('safekeeping.restore.wasSound')}
+            <Button
+              kind="quiet"
+              onPress={() => onLook(backup.file)}
+              aria-label={t('safekeeping.restore.lookIntoOne', { when: named(backup) })}
+            >
+              {t('safekeeping.restore.lookInto')}
+            </Button>
+          </span>
         ),
     },
   ]

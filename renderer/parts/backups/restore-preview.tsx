@@ -1,6 +1,8 @@
 /** What going back to a backup would change: counts side by side, and the moves that differ. */
 import type { RestorePreview } from '../../../shared/schemas/safekeeping.ts'
+import { useSettings } from '../../app/settings.tsx'
 import { useWords } from '../../app/words/use-words.ts'
+import { numberFormat } from '../formatters/formatters.ts'
 import { Table } from '../table/table.tsx'
 import { useTimes } from '../time/use-times.ts'
 import { SomeMoves } from './some-moves.tsx'
@@ -76,6 +78,8 @@ export function PreviewOfRestore({ preview }: { preview: RestorePreview }) {
 function useRows({ there, here }: RestorePreview): Row[] {
   const t = useWords()
   const times = useTimes()
+  const { locale } = useSettings()
+  const number = (count: number) => numberFormat(locale).format(count)
   const none = t('safekeeping.restore.nothing')
   const recorded = (side: RestorePreview['here']) =>
     side?.lastMove ? times.moment(side.lastMove.recordedAt) : none
@@ -83,8 +87,8 @@ function useRows({ there, here }: RestorePreview): Row[] {
     ...counted.map((key) => ({
       key,
       name: t(`safekeeping.restore.counts.${key}`),
-      there: String(there.counts[key]),
-      here: here ? String(here.counts[key]) : none,
+      there: number(there.counts[key]),
+      here: here ? number(here.counts[key]) : none,
     })),
     {
       key: 'lastMove',

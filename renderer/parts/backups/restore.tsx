@@ -111,7 +111,7 @@ function ToRestore({ preview, isBusy, onGo, onLeave }: ToRestoreProps) {
       <PreviewOfRestore preview={preview} />
       <p className={styles.quiet}>{t('safekeeping.restore.text')}</p>
       <div className={styles.actions}>
-        <Button kind="primary" isBusy={isBusy} onPress={onGo}>
+        <Button isBusy={isBusy} onPress={onGo}>
           {t('safekeeping.restore.go')}
         </Button>
         <Button kind="quiet" onPress={onLeave}>

@@ -78,7 +78,7 @@ describe('FirstRunScreen', () => {
       'backups.restore': { asideFile: null, manifest },
     })
     await user.click(await screen.findByRole('button', { name: 'Choose a backup' }))
-    await user.click(await screen.findByRole('button', { name: /Look into the backup of/ }))
+    await user.click(await screen.findByRole('button', { name: /Look into it: the backup of/ }))
     bridge.answer({ 'cellar.status': status() })
     await user.click(await screen.findByRole('button', { name: 'Go back to this backup' }))
     expect(await screen.findByText(/No batch yet/)).toBeTruthy()

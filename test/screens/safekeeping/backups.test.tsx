@@ -138,7 +138,7 @@ describe('going back to a backup', () => {
       'backups.restore': { asideFile: '/home/maker/cellar kept.ratafia', manifest },
     })
     const restore = await section('Go back to a backup')
-    await user.click(await restore.findByRole('button', { name: /Look into the backup of/ }))
+    await user.click(await restore.findByRole('button', { name: /Look into it: the backup of/ }))
     const shown = within(await screen.findByRole('region', { name: /The backup of 24 Nov 2026/ }))
     expect(shown.getByText(/2 moves are in the present book only and would be gone/)).toBeTruthy()
     expect(shown.getByText('and 1 more')).toBeTruthy()
@@ -164,7 +164,7 @@ describe('going back to a backup', () => {
       'backups.job': ({ jobId }) => backupJob({ jobId, ...bad }),
     })
     const restore = await section('Go back to a backup')
-    await user.click(await restore.findByRole('button', { name: /Look into the backup of/ }))
+    await user.click(await restore.findByRole('button', { name: /Look into it: the backup of/ }))
     expect((await restore.findByRole('alert')).textContent).toContain('changed after it was made')
     expect(restore.queryByRole('button', { name: 'Go back to this backup' })).toBeNull()
   })

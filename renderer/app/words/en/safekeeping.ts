@@ -32,7 +32,7 @@ const balanceColumn = {
 } as const satisfies Record<MatterKind, string>
 
 const standing = {
-  nothingYet: 'No backup yet. The first is made by itself soon after the first move.',
+  nothingYet: 'No backup yet. The first is made by itself, soon after the first move.',
   fresh: 'The book is backed up.',
   missed: 'Some of the book has been in no backup for more than two days.',
   failed: 'The last backup failed.',
@@ -132,6 +132,7 @@ export const safekeeping = {
     folder: 'Folder on this machine',
     keepFolder: 'Use this folder',
     usualFolder: 'Back to the usual folder',
+    when: 'When they are made',
     switchOn: 'Make backups by themselves',
     everyMoves: 'A backup after so many changes, and daily besides',
     everyMovesUnit: 'changes',
@@ -155,10 +156,10 @@ export const safekeeping = {
     moves: 'Moves',
     bottles: 'Bottles',
     size: 'Size',
-    verdict: 'In short',
-    fits: 'readable; opened and worked through when looked into',
+    verdict: 'Verdict',
+    wasSound: 'sound when made',
     lookInto: 'Look into it',
-    lookIntoOne: 'Look into the backup of {{when}}',
+    lookIntoOne: 'Look into it: the backup of {{when}}',
     looking: 'Looking into the backup',
     preview: 'The backup of {{when}}',
     sound: 'It is sound: opened, its checksum right, every move worked through again.',

@@ -66,7 +66,7 @@ function Schedule({ state: { schedule } }: { state: BackupState }) {
   const change = useWrite('backups.change')
   return (
     <div className={styles.part}>
-      <h3>{t('safekeeping.backups.switchOn')}</h3>
+      <h3>{t('safekeeping.backups.when')}</h3>
       <Toggles
         label={t('safekeeping.backups.switchOn')}
         value={schedule.isOn ? ['on'] : []}
