@@ -11,7 +11,11 @@ export function LineageScreen({ lotId }: { lotId: string }) {
   const t = useWords()
   const goodsName = useGoodsName()
   const lineage = useRead('lineage.of', { lotId })
-  const lot = useRead('pantry.list', {}).data?.find(({ id }) => id === lotId)
+  // Names are on every place of it: without them it would be drawn twice.
+  const pantry = useRead('pantry.list', {})
+  const bottles = useRead('bottles.list', {})
+  const lot = pantry.data?.find(({ id }) => id === lotId)
+  const waiting = [lineage, pantry, bottles].find(({ isError }) => isError) ?? lineage
   const title = lot
     ? t('shelf.lineage.title', { name: goodsName(lot.goods) })
     : t('shelf.lineage.titlePlain')
@@ -21,15 +25,15 @@ export function LineageScreen({ lotId }: { lotId: string }) {
       before={<Link href="/cellar-room">{t('shelf.lineage.back')}</Link>}
       lead={lineage.data && t('shelf.lineage.lead')}
     >
-      <ReadState query={lineage}>
-        {(found) => (
-          <LineageView
-            lineage={found}
-            title={t('shelf.lineage.titlePlain')}
-            towards="destinations"
-          />
-        )}
-      </ReadState>
+      {lineage.data && pantry.data && bottles.data ? (
+        <LineageView
+          lineage={lineage.data}
+          title={t('shelf.lineage.titlePlain')}
+          towards="destinations"
+        />
+      ) : (
+        <ReadState<unknown> query={waiting}>{() => null}</ReadState>
+      )}
     </Page>
   )
 }

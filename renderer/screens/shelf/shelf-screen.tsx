@@ -16,7 +16,8 @@ import { LotsView } from './lots/lots-view.tsx'
 import { PlacesView } from './places/places-view.tsx'
 import { Answer } from './answer.tsx'
 import { StockView } from './stock/stock-view.tsx'
-import { ShelfViews, type ShelfView } from './views.tsx'
+import { ShelfViews } from './shelf-views.tsx'
+import type { ShelfView } from './views.ts'
 
 export function ShelfScreen({ view }: { view: ShelfView }) {
   const t = useWords()
@@ -87,8 +88,6 @@ function Shown({ view, shelf, acts, withGone, onWithGone }: ShownProps) {
 /** What helps most: the opened bottle that is best drunk up, or the first full one worth taking. */
 function firstAct({ lots, opened, drinkFirst }: ShelfLots): Act | undefined {
   const standing = lots.filter(({ lot }) => lot.count > 0)
-  const draw = (found: ShelfLot | undefined): Act | undefined =>
-    found && { kind: 'drawBottle', lot: found.lot }
   for (const { bottleLotId, because } of drinkFirst) {
     const bottle = opened.find((one) => one.bottleLotId === bottleLotId && one.liquid)
     if (because === 'opened' && bottle)
@@ -101,3 +100,6 @@ function firstAct({ lots, opened, drinkFirst }: ShelfLots): Act | undefined {
     ready.toSorted((a, b) => a.window.fadingAt.likely.localeCompare(b.window.fadingAt.likely))[0],
   )
 }
+
+const draw = (found: ShelfLot | undefined): Act | undefined =>
+  found && { kind: 'drawBottle', lot: found.lot }

@@ -25,10 +25,12 @@ import styles from './lot.module.css'
 export function LotScreen({ bottleLotId }: { bottleLotId: string }) {
   const t = useWords()
   const page = useRead('shelf.page', { bottleLotId })
-  // Every colour and name on the page is the batch's: without them it would be drawn twice.
+  // Colours and names are on every line: without them the page would be drawn twice.
   const batches = useRead('batches.list', {})
-  if (page.data && batches.data) return <Shown page={page.data} />
-  const waiting = page.isError ? page : batches.isError ? batches : page
+  const bottles = useRead('bottles.list', {})
+  const jars = useRead('jars.list', {})
+  if (page.data && batches.data && bottles.data && jars.data) return <Shown page={page.data} />
+  const waiting = [page, batches, bottles, jars].find(({ isError }) => isError) ?? page
   return (
     <Page title={t('shelf.title')} before={<Back />}>
       <ReadState<unknown> query={waiting}>{() => null}</ReadState>
