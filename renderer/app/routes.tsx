@@ -1,8 +1,8 @@
 /** Which screen a path leads to; each is fetched when it is first opened. */
 import { lazy, Suspense } from 'react'
 import { Redirect, Route, Switch } from 'wouter'
-import { viewOf as seasonViewOf } from '../screens/season/views.tsx'
-import { viewOf } from '../screens/shelf/views.tsx'
+import { viewOf as seasonViewOf } from '../screens/season/views.ts'
+import { viewOf } from '../screens/shelf/views.ts'
 import { NotFoundScreen } from '../screens/later/not-found-screen.tsx'
 
 const TodayScreen = lazy(async () => ({

@@ -12,7 +12,7 @@ export function useKindName(): (kindId: string) => string {
       const fruit = fruits.get(kindId)
       if (fruit) return fruitName(fruit)
       // Until the fruits are read there is no telling.
-      return fruits.size === 0 ? '' : t('season.otherKind')
+      return fruits.size === 0 ? '' : t('parts.kindUnknown')
     },
     [fruits, fruitName, t],
   )

@@ -19,9 +19,10 @@ import { nextAct, type NextAct } from './next-act.ts'
 import { PlanView } from './plan/plan-view.tsx'
 import { usualTimeLimit } from './plan/time-limits.ts'
 import { sameWishes } from './same-wishes.ts'
+import { SeasonViews } from './season-views.tsx'
 import { useKeptWishes } from './use-kept-wishes.ts'
 import { useSeasonJob } from './use-season-job.ts'
-import { SeasonViews, viewPath, type SeasonView } from './views.tsx'
+import { viewPath, type SeasonView } from './views.ts'
 import { WishesView } from './wishes/wishes-view.tsx'
 
 export function SeasonScreen({ view }: { view: SeasonView }) {

@@ -6,7 +6,7 @@ import { useSettings } from '../../app/settings.tsx'
 import { PhaseMark } from '../../parts/ageing/phase-mark.tsx'
 import { Verdict } from '../../../shared/schemas/moves.ts'
 import type { ShelfLots } from '../../../shared/schemas/shelf.ts'
-import { viewPath } from './views.tsx'
+import { viewPath } from './views.ts'
 import styles from './answer.module.css'
 
 /** More are told on their own view. */

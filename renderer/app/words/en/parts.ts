@@ -58,6 +58,7 @@ export const parts = {
   goods: { spirit: 'Spirit {{strength}}', sugar: 'Sugar', honey: 'Honey', acid: 'Citric acid' },
   cost: { atLeast: 'at least {{cost}}', unknown: 'no price' },
   batchUnknown: 'another batch',
+  kindUnknown: 'another kind',
   table: { sortedUp: 'sorted upwards', sortedDown: 'sorted downwards' },
   search: { clear: 'Clear the search' },
 } as const

@@ -18,7 +18,7 @@ import type {
   WishPriority,
 } from '../../../../shared/schemas/season.ts'
 import type { NextAct } from '../../../screens/season/next-act.ts'
-import type { SeasonView } from '../../../screens/season/views.tsx'
+import type { SeasonView } from '../../../screens/season/views.ts'
 
 const view = {
   plan: 'Plan',
@@ -104,13 +104,6 @@ const supply = {
   plenty: 'in plenty',
 } as const satisfies Record<Supply, string>
 
-const supplyShort = {
-  none: 'none',
-  maybe: 'some years',
-  likely: 'most years',
-  plenty: 'plenty',
-} as const satisfies Record<Supply, string>
-
 const zone = {
   northTemperate: 'Cool north',
   mediterranean: 'Mediterranean',
@@ -167,7 +160,7 @@ const goods = {
   label: 'Labels',
 } as const satisfies Record<SeasonPurchase['what'], string>
 
-const source = { fresh: 'fresh', pantry: 'from the pantry' } as const
+const source = { pantry: 'from the pantry' } as const
 
 const basis = {
   own: 'by what your own batches gave',
@@ -233,7 +226,6 @@ export const season = {
   priority,
   purpose,
   supply,
-  supplyShort,
   zone,
   use,
   useName,
@@ -250,9 +242,6 @@ export const season = {
   asTable: 'As a table',
   asChart: 'As a chart',
   today: 'today',
-  otherKind: 'another kind',
-  about: '{{value}} ({{low}} to {{high}})',
-  weekOf: 'week of {{day}}',
   span: '{{from}} to {{to}}',
   weeks_one: '{{count}} week',
   weeks_other: '{{count}} weeks',
@@ -276,19 +265,13 @@ export const season = {
     planned: 'Planned',
     bottles: 'Bottles',
     short: 'Short',
-    why: 'Why',
-    all: 'All',
     noShort: '–',
     key: 'Filled: planned. Outline: wanted. The whisker holds nine batches in ten.',
     for: '{{volume}} for {{because}}',
-    left: '{{volume}} will be left by {{day}}',
-    dry: 'today’s stock runs out in {{month}}',
     perKg: '{{value}} from a kilogram, {{basis}}',
     perPound: '{{value}} from a pound, {{basis}}',
     each: 'of {{size}}',
     atMost: 'at most {{volume}}',
-    bar: '{{kind}}: {{planned}} planned of {{wanted}} wanted',
-    cut: '{{limits}}',
   },
   jars: {
     title: 'Jars over the year',
@@ -304,7 +287,6 @@ export const season = {
     from: 'From',
     to: 'To',
     fill: 'Filled with',
-    used: 'in use {{weeks}}',
     key: 'What the patterns mean',
     label: 'Jars, each with what stands in it over the year',
   },
@@ -324,10 +306,8 @@ export const season = {
     name: '{{kind}} {{year}}',
     note: 'From the season plan of {{day}}.',
     toBatch: 'Go to the batch',
-    steepIn: '{{jars}}',
     settleIn: 'then {{jars}}',
     outside: 'Worked through on paper it gives {{volume}}, which is outside the band.',
-    inside: 'Worked through on paper: {{volume}}.',
   },
   limits: {
     title: 'What stands in the way',
@@ -393,7 +373,6 @@ export const season = {
     add: 'Add a wish',
     addFor: 'Add a wish for {{kind}}',
     another: 'A wish for another kind',
-    anotherKind: 'Which kind',
     choose: 'Choose a kind',
     wishFor: 'Wish for {{kind}}',
     purpose: 'What for',
@@ -438,7 +417,6 @@ export const season = {
     showOthers_other: 'Show the {{count}} other fruits',
     hideOthers: 'Show own kinds only',
     caption: 'When each fruit is to be had',
-    label: 'Fruit over the year',
     hint: 'Point at a fruit, or go to one with Tab, to read its season here.',
     key: 'What the heights mean',
     ownDate: 'your own purchases of past years',
@@ -488,13 +466,11 @@ export const season = {
     price: 'Price',
     shop: 'Where',
     from: 'Needed from',
-    forWhat: 'For',
     atHand: '{{amount}} more is at hand',
     tick: 'Bought',
     tickOne: 'Bought: {{goods}}',
     ticked: 'bought {{day}}',
     isBought: '{{goods}} is bought: {{amount}}.',
-    tickedOf: '{{amount}}, {{price}}',
     takeBack: 'Take it back',
     takeBackOne: 'Take it back: {{goods}}',
     used: 'some of it is used already',
@@ -506,10 +482,7 @@ export const season = {
     intoPantry: 'It goes into the pantry as a lot of its own.',
     notIntoPantry: 'Bottles, corks and labels are ticked off; the pantry keeps none.',
     go: 'It is bought',
-    overdue: 'since {{day}}',
     noPrice: '–',
-    unit: 'of {{unit}}',
-    pieces: '{{count}}',
   },
   compare: {
     title: 'Last season, planned and done',

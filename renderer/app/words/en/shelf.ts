@@ -3,7 +3,7 @@ import type { TasteAxis, Verdict } from '../../../../shared/schemas/moves.ts'
 import type { AgeingWindow, ShelfLight, ShelfLots } from '../../../../shared/schemas/shelf.ts'
 import type { ActKind } from '../../../screens/shelf/acts/act.ts'
 import type { LotColumn } from '../../../screens/shelf/lots/list-of-lots.ts'
-import type { ShelfView } from '../../../screens/shelf/views.tsx'
+import type { ShelfView } from '../../../screens/shelf/views.ts'
 
 const phase = {
   young: 'young',
@@ -173,7 +173,6 @@ const lots = {
   empty:
     'No bottles yet. When a batch is filtered, log “Bottle” on its page and the lot stands here.',
   toBatches: 'Go to Batches',
-  otherKind: 'Other',
 } as const
 
 const ageing = {

@@ -17,7 +17,7 @@ import { useBatches } from '../../../parts/names/use-names.ts'
 import { Section } from '../../../parts/page/page.tsx'
 import { useNow } from '../../../parts/time/use-now.ts'
 import type { ShelfLot } from '../../../../shared/schemas/shelf.ts'
-import { useKindName } from '../use-kind-name.ts'
+import { useKindName } from '../../../parts/names/use-kind-name.ts'
 import styles from '../section.module.css'
 
 export function AgeingView({ lots }: { lots: readonly ShelfLot[] }) {

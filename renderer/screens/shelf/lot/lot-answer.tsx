@@ -12,7 +12,7 @@ import { useTimes } from '../../../parts/time/use-times.ts'
 import { LotVessel } from '../../../parts/vessel/lot-vessel.tsx'
 import { vesselScale } from '../../../parts/vessel/vessel.tsx'
 import type { ShelfPage } from '../../../../shared/schemas/shelf.ts'
-import { useKindName } from '../use-kind-name.ts'
+import { useKindName } from '../../../parts/names/use-kind-name.ts'
 import styles from './lot.module.css'
 
 export function LotAnswer({ page }: { page: ShelfPage }) {

@@ -3,7 +3,7 @@ import { useMemo } from 'react'
 import type { ShelfLot } from '../../../../shared/schemas/shelf.ts'
 import { useBatches, useShelfName } from '../../../parts/names/use-names.ts'
 import { plain } from '../../../parts/names/plain.ts'
-import { useKindName } from '../use-kind-name.ts'
+import { useKindName } from '../../../parts/names/use-kind-name.ts'
 import type { ListedLot } from './list-of-lots.ts'
 
 export function useListed(lots: readonly ShelfLot[]): ListedLot[] {

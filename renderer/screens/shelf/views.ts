@@ -1,7 +1,4 @@
 /** The ways to look at the shelf, each with a path of its own. */
-import { useWords } from '../../app/words/use-words.ts'
-import styles from './views.module.css'
-
 export const shelfViews = ['lots', 'ageing', 'stock', 'first', 'places'] as const
 export type ShelfView = (typeof shelfViews)[number]
 
@@ -11,16 +8,3 @@ export const viewPath = (view: ShelfView): string =>
 
 export const viewOf = (name: string | undefined): ShelfView =>
   shelfViews.find((view) => view === name) ?? 'lots'
-
-export function ShelfViews({ here }: { here: ShelfView }) {
-  const t = useWords()
-  return (
-    <nav className={styles.views} aria-label={t('shelf.views')}>
-      {shelfViews.map((view) => (
-        <a key={view} href={`#${viewPath(view)}`} aria-current={view === here ? 'page' : undefined}>
-          {t(`shelf.view.${view}`)}
-        </a>
-      ))}
-    </nav>
-  )
-}
