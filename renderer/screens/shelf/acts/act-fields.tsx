@@ -4,21 +4,11 @@ import { useWords } from '../../../app/words/use-words.ts'
 import { TextInput } from '../../../parts/fields/text-input.tsx'
 import { TasteFields } from '../../../parts/tasting/taste-fields.tsx'
 import { DateTimeField } from '../../../parts/time/date-time-field.tsx'
-import type { Act } from './act.ts'
-import type { ActDraft, ActField } from './act-draft.ts'
+import type { ActFieldsProps } from './act-fields-props.ts'
 import { BottlesFields } from './bottles-fields.tsx'
 import { OpenedFields } from './opened-fields.tsx'
 import field from '../../../parts/fields/field.module.css'
 import styles from './acts.module.css'
-
-export interface ActFieldsProps<Of extends Act = Act> {
-  act: Of
-  draft: ActDraft
-  onChange: (draft: ActDraft) => void
-  problems: Partial<Record<ActField, string>>
-  /** Says at once what is missing, as after trying to send the form. */
-  showsMissing: boolean
-}
 
 export function ActFields({ act, ...rest }: ActFieldsProps) {
   const t = useWords()

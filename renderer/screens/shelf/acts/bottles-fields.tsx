@@ -5,7 +5,7 @@ import { useShelfName, useShelves } from '../../../parts/names/use-names.ts'
 import { QuantityField } from '../../../parts/quantity/quantity-field.tsx'
 import type { Act } from './act.ts'
 import { thereFor } from './act-draft.ts'
-import type { ActFieldsProps } from './act-fields.tsx'
+import type { ActFieldsProps } from './act-fields-props.ts'
 
 type LotAct = Extract<Act, { lot: unknown }>
 

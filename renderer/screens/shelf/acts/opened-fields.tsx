@@ -5,7 +5,7 @@ import { QuantityField } from '../../../parts/quantity/quantity-field.tsx'
 import { useQuantities } from '../../../parts/quantity/use-quantities.ts'
 import { useTimes } from '../../../parts/time/use-times.ts'
 import type { Act } from './act.ts'
-import type { ActFieldsProps } from './act-fields.tsx'
+import type { ActFieldsProps } from './act-fields-props.ts'
 import { OpenedVessel } from './opened-vessel.tsx'
 import styles from './acts.module.css'
 
