@@ -241,6 +241,8 @@ test('says in a dialog why it cannot start, and ends', async ({ launched }) => {
 })
 
 test('reminds once a day on the desktop, where that is wished', async ({ launched }) => {
+  // Three launches in one test.
+  test.setTimeout(120_000)
   const cellarFile = join(newFolder(), 'cellar.ratafia')
   const first = await launched({ cellarFile })
   const page = await first.page()
