@@ -15,8 +15,6 @@ export function purchaseList(session: Session): PurchaseList {
   const lines = [...plan.purchases]
     .sort((a, b) => a.week - b.week || compare(a.shop, b.shop) || compare(a.key, b.key))
     .map((purchase) => lineOf(session, purchase, ticks.get(purchase.key)))
-  const sum = (chosen: readonly PurchaseLine[], of: (line: PurchaseLine) => number | undefined) =>
-    chosen.reduce((total, line) => total + (of(line) ?? 0), 0)
   const lastWeek = Math.max(plan.weekCount - 1, ...lines.map(({ week }) => week))
   return {
     planKeptAt: keptAt,
@@ -31,6 +29,11 @@ export function purchaseList(session: Session): PurchaseList {
     paidMinor: sum(lines, ({ ticked }) => ticked?.priceMinor),
   }
 }
+
+const sum = (
+  lines: readonly PurchaseLine[],
+  of: (line: PurchaseLine) => number | undefined,
+): number => lines.reduce((total, line) => total + (of(line) ?? 0), 0)
 
 const compare = (a: string, b: string): number => (a < b ? -1 : a > b ? 1 : 0)
 

@@ -1,4 +1,5 @@
 /** What a season plan is made from, gathered from the book: plain data for another thread. */
+import { setImmediate } from 'node:timers/promises'
 import { allJars } from '../cellar/jar-store.ts'
 import { allRecipes } from '../cellar/recipe-store.ts'
 import { seasonRegion, seasonWishes } from '../cellar/season-store.ts'
@@ -97,6 +98,20 @@ export function seasonFacts(session: Session, asked: SeasonAsked): SeasonFacts {
     standing: standingOf({ jars: jarsNow, batches: cellar.batches }, fruits.fruitOf, now),
     pantry: pantryOf(session),
     lastPaid: lastPaid(session),
+  }
+}
+
+/**
+ * What the cellar's batches taught is worked out kind by kind, and others are answered in between:
+ * gathered at one stretch it would hold up every screen for a second.
+ */
+export async function learnBefore(session: Session, asked: SeasonAsked): Promise<void> {
+  const { batches } = session.ledger.folded.cellar
+  const wished = (asked.wishes ?? wishesOf(session)).wishes.map(({ kindId }) => kindId)
+  const kindIds = new Set([...[...batches.values()].flatMap(({ fruitIds }) => fruitIds), ...wished])
+  for (const kindId of kindIds) {
+    if (session.fruits.find(kindId)) learnedOf(session, kindId)
+    await setImmediate()
   }
 }
 

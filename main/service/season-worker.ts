@@ -5,6 +5,7 @@ import { integerSolver } from './integer-solver.ts'
 import type { FromWorker, ToPlan } from './season-messages.ts'
 
 const { facts, isExplained, timeLimitSeconds } = workerData as ToPlan
+// oxlint-disable-next-line unicorn/require-post-message-target-origin -- a thread has no origin
 const tell = (message: FromWorker) => parentPort?.postMessage(message)
 
 const solve = await integerSolver()

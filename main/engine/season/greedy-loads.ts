@@ -2,9 +2,9 @@
  * A good plan to begin with, found in a moment: one load after another, the most urgent kind first.
  *
  * Method: each kind in turn takes, until it is covered, the load of one steeping and one settling
- * jar that spends the fewest litre-weeks of jar on a litre. That is tried for many orders of the
- * kinds, shuffled by a fixed sequence so that the same question gets the same answer, and the best
- * by the plan's own weights is kept. It proves nothing; the integer program goes on from it.
+ * jar that spends the fewest litre-weeks of jar on a litre. That is tried many times with orders
+ * and choices shuffled by a fixed sequence, so that the same question gets the same answer, and the
+ * best by the plan's own weights is kept. It proves nothing; the integer program goes on from it.
  * Leaves out: several loads that settle in one jar, and goods in the pantry, which only help.
  */
 import { safeFillFraction } from '../../../shared/safe-fill.ts'
@@ -12,41 +12,43 @@ import {
   leastFillFraction,
   leastL,
   mostL,
-  type JarClass,
   type Load,
+  type Loading,
+  type MustSettle,
   type SeasonQuestion,
-  type Way,
+  type Settled,
 } from './season-program.ts'
-import { minorPerL, weightOfTier, weights } from './weights.ts'
+import { JarRoom, type OneLoad } from './jar-room.ts'
+import { weightOfTier, weights } from './weights.ts'
 
-const orders = 120
+const orders = 200
 /** A rest of less than that is covered; a load that leaves one for no jar counts as so much dearer. */
 const leastRestL = 0.01
 const strandedPenalty = 2
 /** How far a shuffled order strays from that of urgency: a factor of up to e. */
 const straying = 1
 
-export function greedyLoads(question: SeasonQuestion): Load[] {
+export function greedyLoading(question: SeasonQuestion): Loading {
   const random = sequence(20_260_704)
   let best: Tried | undefined
   for (let index = 0; index < orders; index += 1) {
-    const noise = question.kinds.map(() => (index === 0 ? 0 : straying * random()))
-    const tried = tryOrder(question, noise)
+    const order = question.kinds.map(() => (index === 0 ? 0 : straying * random()))
+    // Every other time the choices stray as well: mostly the thriftiest is best, not always.
+    const stray = index % 2 === 0 ? () => 0 : () => straying * random()
+    const tried = tryOrder(question, order, stray)
     if (!best || tried.sum < best.sum) best = tried
   }
-  return best?.loads ?? []
+  return best ?? { loads: [], settled: [] }
 }
 
-interface Tried {
-  readonly loads: Load[]
+interface Tried extends Loading {
   readonly sum: number
 }
 
-const horizonWeeks = 220
-
-function tryOrder(question: SeasonQuestion, noise: readonly number[]): Tried {
+function tryOrder(question: SeasonQuestion, noise: readonly number[], stray: () => number): Tried {
   const { kinds, ways } = question
-  const room = new Room(question)
+  const room = new JarRoom(question)
+  const settled = question.mustSettle.map((must) => settle(room, must))
   const left = kinds.map((_, index) => mostL(question, index))
   const kgLeft = ways.map(({ mostKg }) => mostKg)
   const loads: Load[] = []
@@ -63,7 +65,7 @@ function tryOrder(question: SeasonQuestion, noise: readonly number[]): Tried {
   for (const { kindIndex, untilL } of turns) {
     const most = mostL(question, kindIndex)
     while (most - (left[kindIndex] as number) < untilL - 1e-9) {
-      const choice = bestChoice(question, room, kindIndex, left[kindIndex] as number, kgLeft)
+      const choice = bestChoice(question, room, kindIndex, left[kindIndex] as number, kgLeft, stray)
       if (!choice) break
       room.take(choice)
       left[kindIndex] = (left[kindIndex] as number) - choice.litres
@@ -81,18 +83,30 @@ function tryOrder(question: SeasonQuestion, noise: readonly number[]): Tried {
       return all + weightOfTier(tier) * missing
     }, sum)
   }, 0)
-  return { loads, sum: short + trouble }
+  return { loads, settled, sum: short + trouble }
 }
 
-interface Choice {
+/** The smallest free jar that holds it all; failing that, the largest free ones until it is in. */
+function settle(room: JarRoom, { fromWeek, toWeek, volumeMl }: MustSettle): Settled {
+  const { classes, cleaningWeeks } = room.question
+  const span = [fromWeek, toWeek + cleaningWeeks] as const
+  const jars = classes.map(() => 0)
+  const safeMl = (index: number) => safeFillFraction * (classes[index]?.capacityMl ?? 0)
+  let leftMl = volumeMl
+  while (leftMl > 0) {
+    const free = room.free.flatMap((_, index) => (room.least(index, span) > 0 ? [index] : []))
+    const chosen = free.find((index) => safeMl(index) >= leftMl) ?? free.at(-1)
+    if (chosen === undefined) break
+    room.occupy(chosen, span)
+    jars[chosen] = (jars[chosen] ?? 0) + 1
+    leftMl -= safeMl(chosen)
+  }
+  return { jars, homelessMl: Math.max(0, leftMl) }
+}
+
+interface Choice extends OneLoad {
   readonly wayIndex: number
-  readonly way: Way
-  readonly week: number
   readonly weeksOff: number
-  readonly steepClass: number
-  readonly settleClass: number
-  readonly kg: number
-  readonly litres: number
 }
 
 const loadOf = ({ wayIndex, week, kg, steepClass, settleClass }: Choice, count: number): Load => {
@@ -102,10 +116,11 @@ const loadOf = ({ wayIndex, week, kg, steepClass, settleClass }: Choice, count: 
 
 function bestChoice(
   question: SeasonQuestion,
-  room: Room,
+  room: JarRoom,
   kindIndex: number,
   leftL: number,
   kgLeft: readonly number[],
+  stray: () => number,
 ): Choice | undefined {
   let best: Choice | undefined
   let bestScore = Infinity
@@ -138,7 +153,7 @@ function bestChoice(
             (steepMl * way.emptiedWeek + settleMl * (way.settleToWeek - way.settleFromWeek)) / 1000
           const waiting = 1 + 0.05 * weeksFromPlenty
           const stranded = isStranded && kg === mostKg ? strandedPenalty : 1
-          const score = (jarWeeks / litres) * waiting * stranded
+          const score = (jarWeeks / litres) * waiting * stranded * Math.exp(stray() / 2)
           if (score >= bestScore) continue
           bestScore = score
           const place = { wayIndex, way, week, weeksOff: weeksFromPlenty, steepClass, settleClass }
@@ -147,88 +162,6 @@ function bestChoice(
     }
   })
   return best
-}
-
-/** Free jars of each size in each week, and what money, spirit and shelf still allow. */
-class Room {
-  readonly question: SeasonQuestion
-  readonly free: Int32Array[]
-  moneyLeft: number
-  bottlesLeft: number
-  readonly spiritLeft: number[]
-
-  constructor(question: SeasonQuestion) {
-    this.question = question
-    const { classes, taken, cleaningWeeks, moneyMinor, shelfBottles, spirits } = question
-    this.free = classes.map(({ jarIds }: JarClass, classIndex) => {
-      const weeks = new Int32Array(horizonWeeks).fill(jarIds.length)
-      for (const one of taken)
-        if (one.classIndex === classIndex)
-          for (let week = 0; week < one.untilWeek + cleaningWeeks; week += 1)
-            weeks[week] = (weeks[week] ?? 0) - 1
-      return weeks
-    })
-    this.moneyLeft = moneyMinor ?? Infinity
-    this.bottlesLeft = shelfBottles ?? Infinity
-    this.spiritLeft = spirits.map(({ atHand, mayBuy }) => (mayBuy ? Infinity : atHand))
-  }
-
-  kgAffordable(way: Way): number {
-    const { kinds } = this.question
-    const perL = minorPerL(way, this.question)
-    const sizeMl = kinds[way.kindIndex]?.bottleSizeMl ?? 1000
-    const byMoney = perL > 0 ? this.moneyLeft / perL / way.lPerKg : Infinity
-    const byShelf = (this.bottlesLeft * sizeMl) / 1000 / way.lPerKg
-    const bySpirit = way.spiritMlPerKg.map((ml, index) =>
-      ml > 0 ? (this.spiritLeft[index] ?? Infinity) / ml : Infinity,
-    )
-    return Math.max(0, Math.min(byMoney, byShelf, ...bySpirit))
-  }
-
-  span(way: Way, week: number, use: 'steep' | 'settle'): [number, number] {
-    const { cleaningWeeks } = this.question
-    return use === 'steep'
-      ? [week, week + way.emptiedWeek + cleaningWeeks]
-      : [week + way.settleFromWeek, week + way.settleToWeek + cleaningWeeks]
-  }
-
-  least(classIndex: number, [from, to]: readonly [number, number]): number {
-    let least = Infinity
-    for (let week = from; week < to; week += 1)
-      least = Math.min(least, this.free[classIndex]?.[week] ?? 0)
-    return least
-  }
-
-  freeFor(way: Way, week: number, use: 'steep' | 'settle'): number[] {
-    const span = this.span(way, week, use)
-    return this.free.flatMap((_, index) => (this.least(index, span) > 0 ? [index] : []))
-  }
-
-  /** Both jars of one size: where they overlap, two are needed. */
-  hasTwo(way: Way, week: number, classIndex: number): boolean {
-    const [steepFrom, steepTo] = this.span(way, week, 'steep')
-    const [settleFrom, settleTo] = this.span(way, week, 'settle')
-    const from = Math.max(steepFrom, settleFrom)
-    const to = Math.min(steepTo, settleTo)
-    return from >= to || this.least(classIndex, [from, to]) > 1
-  }
-
-  take({ way, week, steepClass, settleClass, kg, litres }: Choice): void {
-    const use = [
-      [steepClass, this.span(way, week, 'steep')],
-      [settleClass, this.span(way, week, 'settle')],
-    ] as const
-    for (const [classIndex, [from, to]] of use) {
-      const weeks = this.free[classIndex] as Int32Array
-      for (let at = from; at < to; at += 1) weeks[at] = (weeks[at] ?? 0) - 1
-    }
-    this.moneyLeft -= litres * minorPerL(way, this.question)
-    const sizeMl = this.question.kinds[way.kindIndex]?.bottleSizeMl ?? 1000
-    this.bottlesLeft -= (1000 * litres) / sizeMl
-    way.spiritMlPerKg.forEach((ml, index) => {
-      this.spiritLeft[index] = (this.spiritLeft[index] as number) - ml * kg
-    })
-  }
 }
 
 /** Numbers from 0 to 1 in an order that is always the same (linear congruence modulo 2^31). */

@@ -15,6 +15,7 @@ import {
   leastFillFraction,
   mostL,
   type Load,
+  type Loading,
   type SeasonQuestion,
   type Supply,
   type Way,
@@ -36,19 +37,12 @@ export interface JarProgram {
   /** The same with no more uncovered than that, for the least money and trouble. */
   readonly saving: (mostUncovered: number) => LinearProgram
   readonly uncoveredOf: (values: readonly number[]) => number
-  /** The loads that a solution comes to. */
-  readonly loadsOf: (values: readonly number[]) => Load[]
-  /** The whole numbers and kg of given loads, as a solution to begin with. */
-  readonly valuesOf: (loads: readonly Load[]) => number[]
+  /** What a solution puts into jars. */
+  readonly loadingOf: (values: readonly number[]) => Loading
+  /** A solution that puts so much into jars, to begin with. */
+  readonly valuesOf: (loading: Loading) => number[]
   /** The variables that say how much of a kind is made, when, and in what. */
   readonly variablesOfKind: (kindIndex: number) => number[]
-  /** How many jars of each size each of today's batches settles in, and what found none. */
-  readonly settledOf: (values: readonly number[]) => Settled[]
-}
-
-export interface Settled {
-  readonly jars: readonly number[]
-  readonly homelessMl: number
 }
 
 export function jarProgram(question: SeasonQuestion): JarProgram {
@@ -154,8 +148,14 @@ export function jarProgram(question: SeasonQuestion): JarProgram {
       minimise: aim,
     }),
     uncoveredOf: (values) => sumOf(uncovered, values),
-    loadsOf: (values) => loadsOf(starts, values),
-    valuesOf: (loads) => {
+    loadingOf: (values) => ({
+      loads: loadsOf(starts, values),
+      settled: standing.map(({ jars, homeless }) => ({
+        jars: jars.map((y) => Math.round(values[y] ?? 0)),
+        homelessMl: 1000 * (values[homeless] ?? 0),
+      })),
+    }),
+    valuesOf: ({ loads, settled }) => {
       const values = builder.variables.map(() => 0)
       for (const { wayIndex, week, kg, steep, settle } of loads) {
         const start = starts.find((one) => one.wayIndex === wayIndex && one.week === week)
@@ -178,8 +178,11 @@ export function jarProgram(question: SeasonQuestion): JarProgram {
       })
       for (const { bought, needed, atHand } of buying)
         values[bought] = Math.max(0, sumOf(needed, values) - atHand)
-      standing.forEach(({ homeless }, index) => {
-        values[homeless] = (mustSettle[index]?.volumeMl ?? 0) / 1000
+      standing.forEach(({ jars, homeless }, index) => {
+        const { volumeMl } = mustSettle[index] as SeasonQuestion['mustSettle'][number]
+        const own = settled[index]
+        jars.forEach((y, at) => addTo(values, y, own?.jars[at] ?? 0))
+        values[homeless] = (own ? own.homelessMl : volumeMl) / 1000
       })
       for (const { inUse, before, changes } of flows)
         values[inUse] =
@@ -190,11 +193,6 @@ export function jarProgram(question: SeasonQuestion): JarProgram {
       starts.flatMap(({ wayIndex, kg, steep, settle }) =>
         ways[wayIndex]?.kindIndex === kindIndex ? [kg, ...steep, ...settle] : [],
       ),
-    settledOf: (values) =>
-      standing.map(({ jars, homeless }) => ({
-        jars: jars.map((y) => Math.round(values[y] ?? 0)),
-        homelessMl: 1000 * (values[homeless] ?? 0),
-      })),
   }
 }
 

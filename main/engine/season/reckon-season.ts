@@ -5,7 +5,7 @@ import { placed, type Placed } from './placed-loads.ts'
 import { seasonBatch } from './season-batches.ts'
 import type { Otherwise, SeasonFacts } from './season-facts.ts'
 import type { KindAsked } from './season-kinds.ts'
-import type { Load } from './season-program.ts'
+import type { Loading } from './season-program.ts'
 import { seasonPurchases } from './season-purchases.ts'
 import { seasonQuestion, type Asked } from './season-question.ts'
 import { seasonTotals } from './season-totals.ts'
@@ -18,7 +18,7 @@ export interface Reckoning {
   readonly draftFacts: DraftFacts
   readonly solve: SolveInteger
   readonly timeLimitSeconds: number
-  readonly known?: readonly Load[]
+  readonly known?: Loading
   readonly onGap?: (gapShare: number) => void
   readonly isCoverOnly?: boolean
 }

@@ -82,7 +82,7 @@ function kindAsked(facts: SeasonFacts, fruit: Fruit, draftFacts: DraftFacts): Ki
   const readyMs =
     weekStartMs(startMs, typicalWeek(fruit, supply)) +
     ((recipe?.bottledDay ?? 0) + restDays) * msPerDay
-  const own_ = wishes.wishes.filter(({ kindId }) => kindId === fruit.id)
+  const ownWishes = wishes.wishes.filter(({ kindId }) => kindId === fruit.id)
   return {
     fruit,
     stock,
@@ -102,10 +102,10 @@ function kindAsked(facts: SeasonFacts, fruit: Fruit, draftFacts: DraftFacts): Ki
       nowMs,
       readyMs,
       reserveMonths: wishes.reserveMonths,
-      wishes: own_,
+      wishes: ownWishes,
     }),
     bottleSizeMl:
-      own_.find(({ bottleSizeMl }) => bottleSizeMl !== undefined)?.bottleSizeMl ??
+      ownWishes.find(({ bottleSizeMl }) => bottleSizeMl !== undefined)?.bottleSizeMl ??
       wishes.bottleSizeMl,
   }
 }

@@ -12,8 +12,6 @@ export function seasonNotices(
 ): SeasonNotice[] {
   const { totals, solved, asked, purchases } = reckoned
   const { mustSettle } = asked.question
-  const code = (one: SeasonNotice['code'], isSo: boolean): SeasonNotice[] =>
-    isSo ? [{ code: one }] : []
   const isAnyPrice = purchases.some(({ priceMinor }) => priceMinor !== undefined)
   return [
     ...code('noJars', facts.jars.length === 0),
@@ -33,3 +31,6 @@ export function seasonNotices(
     ...[...asked.tooLittle].map((kindId): SeasonNotice => ({ code: 'tooLittleForAnyJar', kindId })),
   ]
 }
+
+const code = (one: SeasonNotice['code'], isSo: boolean): SeasonNotice[] =>
+  isSo ? [{ code: one }] : []

@@ -93,6 +93,19 @@ export interface Load {
   readonly settle: readonly number[]
 }
 
+/** How many jars of each size one of today's batches settles in, and what found none. */
+export interface Settled {
+  readonly jars: readonly number[]
+  readonly homelessMl: number
+}
+
+/** All that a plan puts into jars. */
+export interface Loading {
+  readonly loads: readonly Load[]
+  /** In the order of what must settle. */
+  readonly settled: readonly Settled[]
+}
+
 /**
  * How full a jar should at least be, for fruit to stay covered and extracts to stand under little
  * air; an estimate.
@@ -100,23 +113,34 @@ export interface Load {
 export const leastFillFraction = 0.4
 
 /**
- * The smallest amount that fills any two jars far enough, one to steep and one to settle in; what is
- * wanted below it is rounded up to it. Infinite with fewer than two jars.
+ * The smallest amount that fills two jars far enough, one to steep and one to settle in. Infinite
+ * with fewer than two jars.
  */
-export function leastL(way: Way, classes: readonly JarClass[]): number {
-  const sizesMl = classes.flatMap(({ capacityMl, jarIds }) => jarIds.map(() => capacityMl))
-  const [smallMl = Infinity, nextMl = Infinity] = sizesMl.sort((a, b) => a - b)
-  const leastKg = (steepMl: number, settleMl: number) =>
-    leastFillFraction * Math.max(steepMl / way.steepMlPerKg, settleMl / way.settleMlPerKg)
-  return way.lPerKg * Math.min(leastKg(smallMl, nextMl), leastKg(nextMl, smallMl))
-}
+export const leastL = (way: Way, classes: readonly JarClass[]): number =>
+  fillingL(way, sizesOf(classes).slice(0, 2))
 
-/** What a kind may come to at most: what is wanted, or the least that fills a jar. */
+/**
+ * What a kind may come to at most: what is wanted, and a little more of what is too little for its
+ * jars: as much as fills the next larger ones too, should the smallest be taken, but never more
+ * than twice what is wanted.
+ */
 export function mostL(question: SeasonQuestion, kindIndex: number): number {
   const { wantedL } = question.kinds[kindIndex] as WantedKind
-  const leasts = question.ways
+  const sizes = sizesOf(question.classes)
+  const filling = question.ways
     .filter((way) => way.kindIndex === kindIndex)
-    .map((way) => leastL(way, question.classes))
-  const least = Math.min(...leasts)
-  return wantedL > 0 && Number.isFinite(least) ? Math.max(wantedL, least) : wantedL
+    .map((way) => fillingL(way, sizes.slice(sizes.length > 2 ? 1 : 0).slice(0, 2)))
+  return Math.max(wantedL, Math.min(mostShareOfWanted * wantedL, ...filling))
+}
+
+export const mostShareOfWanted = 2
+
+const sizesOf = (classes: readonly JarClass[]): number[] =>
+  classes.flatMap(({ capacityMl, jarIds }) => jarIds.map(() => capacityMl)).sort((a, b) => a - b)
+
+/** Two jars, either of them to steep in, filled as little as may be. */
+function fillingL(way: Way, [oneMl = Infinity, otherMl = Infinity]: readonly number[]): number {
+  const leastKg = (steepMl: number, settleMl: number) =>
+    leastFillFraction * Math.max(steepMl / way.steepMlPerKg, settleMl / way.settleMlPerKg)
+  return way.lPerKg * Math.min(leastKg(oneMl, otherMl), leastKg(otherMl, oneMl))
 }

@@ -5,6 +5,7 @@ import { everyFourth, startWeeks, type KindAsked } from './season-kinds.ts'
 import { pricesOf, type Prices } from './season-prices.ts'
 import {
   leastL,
+  mostShareOfWanted,
   type JarClass,
   type SeasonQuestion,
   type Taken,
@@ -30,8 +31,6 @@ export interface Asked {
 
 /** Less frozen fruit than this starts no batch. */
 const leastPantryG = 200
-/** Of the least that fills a jar: what is wanted below it is not worth one. */
-const worthAJar = 0.5
 
 export function seasonQuestion(
   facts: SeasonFacts,
@@ -53,7 +52,7 @@ export function seasonQuestion(
         const leasts = ways
           .filter((way) => way.kindIndex === kindIndex)
           .map((way) => leastL(way, classes))
-        const leastMl = worthAJar * 1000 * Math.min(Infinity, ...leasts)
+        const leastMl = (1000 * Math.min(Infinity, ...leasts)) / mostShareOfWanted
         return kind.demand.wantedMl > 0 && leasts.length > 0 && kind.demand.wantedMl < leastMl
       })
       .map(({ fruit }) => fruit.id),
@@ -90,10 +89,11 @@ export function seasonQuestion(
   return { question, prices, spirits, sweeteners, tooLittle }
 }
 
+const isWide = (shape: SeasonFacts['jars'][number]['shape']): boolean =>
+  shape === 'jar' || shape === 'crock'
+
 /** Jars of one size and width together, the smallest first; an added jar joins those of its size. */
 export function jarClasses({ jars }: Pick<SeasonFacts, 'jars'>, moreJarMl?: number): JarClass[] {
-  const isWide = (shape: SeasonFacts['jars'][number]['shape']) =>
-    shape === 'jar' || shape === 'crock'
   const grouped = Map.groupBy(jars, ({ capacityMl, shape }) => `${capacityMl} ${isWide(shape)}`)
   const classes = [...grouped.values()]
     .map((alike) => ({

@@ -74,7 +74,7 @@ export function reliefOf(
   plan: Reckoned,
   reckoning: Reckoning,
 ): SeasonRelief | undefined {
-  const known = plan.solved.loads
+  const known = plan.solved
   const now = coverSeason({ ...reckoning, known, isCoverOnly: true }, easing.otherwise)
   const gainsMl = gain(plan, now)
   if (gainsMl < leastGainMl) return undefined

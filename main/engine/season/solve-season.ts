@@ -12,10 +12,10 @@
  */
 import type { LinearProgram } from '../marrying/linear-program.ts'
 import { valueOf } from '../marrying/linear-program.ts'
-import { greedyLoads } from './greedy-loads.ts'
-import { jarProgram, type Settled } from './jar-program.ts'
+import { greedyLoading } from './greedy-loads.ts'
+import { jarProgram } from './jar-program.ts'
 import type { Tier } from './demand.ts'
-import type { Load, SeasonQuestion, Way } from './season-program.ts'
+import type { Load, Loading, SeasonQuestion, Way } from './season-program.ts'
 import { weightOfTier, wholeWeight } from './weights.ts'
 
 export interface IntegerAsked {
@@ -38,9 +38,7 @@ export interface IntegerSolved {
 /** Undefined where nothing better than the start was found in time, or nothing fits. */
 export type SolveInteger = (asked: IntegerAsked) => IntegerSolved | undefined
 
-export interface SeasonSolved {
-  readonly loads: readonly Load[]
-  readonly settled: readonly Settled[]
+export interface SeasonSolved extends Loading {
   /** The plan's sum of weights, and the least that any plan could have. */
   readonly sum: number
   readonly bound: number
@@ -54,7 +52,7 @@ export interface Solving {
   readonly solve: SolveInteger
   readonly timeLimitSeconds: number
   /** A plan known to fit; the better of it and a greedy one is begun with. */
-  readonly known?: readonly Load[]
+  readonly known?: Loading
   readonly onGap?: (gapShare: number) => void
   /** Share of the whole weight that is near enough to the best; half a hundredth when left out. */
   readonly nearEnough?: number
@@ -88,8 +86,8 @@ export function solveSeason(question: SeasonQuestion, solving: Solving): SeasonS
     sum: valueOf(program.minimise, values),
   })
 
-  let best = [greedyLoads(question), ...(known ? [known] : [])]
-    .map((loads) => withSum(jars.valuesOf(loads)))
+  let best = [greedyLoading(question), ...(known ? [known] : [])]
+    .map((loading) => withSum(jars.valuesOf(loading)))
     .reduce((least, next) => (next.sum < least.sum ? next : least))
   let bound = 0
   const keptBack = solving.isCoverOnly ? 0 : savingShare * timeLimitSeconds
@@ -117,7 +115,7 @@ export function solveSeason(question: SeasonQuestion, solving: Solving): SeasonS
   let isBetter = !isSmall
   while (isBetter && !isDone()) {
     isBetter = false
-    for (const part of partsOf(question, jars.loadsOf(best.values))) {
+    for (const part of partsOf(question, jars.loadingOf(best.values).loads)) {
       if (isDone()) break
       const freed = new Set(part.flatMap((kindIndex) => jars.variablesOfKind(kindIndex)))
       const fixed = question.kinds.flatMap((_, kindIndex) =>
@@ -127,6 +125,8 @@ export function solveSeason(question: SeasonQuestion, solving: Solving): SeasonS
       if (attempt(held, partShare * timeLimitSeconds)) isBetter = true
     }
   }
+  // What no part could better may still be bettered as a whole, or proven.
+  if (!isSmall && !isDone()) attempt(program, secondsLeft)
   secondsLeft += keptBack
   if (!solving.isCoverOnly && secondsLeft > 0.05) {
     const saving = jars.saving(jars.uncoveredOf(best.values) + rounding)
@@ -145,8 +145,7 @@ export function solveSeason(question: SeasonQuestion, solving: Solving): SeasonS
   }
   const gapShare = shareOf(best.sum - bound)
   return {
-    loads: jars.loadsOf(best.values),
-    settled: jars.settledOf(best.values),
+    ...jars.loadingOf(best.values),
     sum: best.sum,
     bound,
     gapShare,

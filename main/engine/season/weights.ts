@@ -28,13 +28,16 @@ export const weights = {
 /** What a litre made this way costs when all of it is bought. */
 export function minorPerL(way: Way, question: SeasonQuestion): number {
   const { kinds, spirits, sweeteners, minorPerBottle } = question
-  const sum = (perKg: readonly number[], supplies: SeasonQuestion['spirits']) =>
-    perKg.reduce((total, amount, index) => total + amount * (supplies[index]?.minorPerUnit ?? 0), 0)
   const perKg =
-    way.fruitMinorPerKg + sum(way.spiritMlPerKg, spirits) + sum(way.sweetenerGPerKg, sweeteners)
+    way.fruitMinorPerKg +
+    priceOf(way.spiritMlPerKg, spirits) +
+    priceOf(way.sweetenerGPerKg, sweeteners)
   const bottleSizeMl = kinds[way.kindIndex]?.bottleSizeMl ?? 1000
   return perKg / way.lPerKg + (minorPerBottle * 1000) / bottleSizeMl
 }
+
+const priceOf = (amounts: readonly number[], supplies: SeasonQuestion['spirits']): number =>
+  amounts.reduce((total, amount, index) => total + amount * (supplies[index]?.minorPerUnit ?? 0), 0)
 
 /** One minor unit of money in units of the sum. */
 export function weightOfMinor(question: SeasonQuestion): number {

@@ -10,7 +10,7 @@ import {
 } from '../../cellar/season-store.ts'
 import { compareSeasons, freshPurchases, fruitCalendar, seasonBefore } from '../../engine/index.ts'
 import { pantryLot } from '../describe.ts'
-import { seasonFacts, wishesOf } from '../season-facts.ts'
+import { learnBefore, seasonFacts, wishesOf } from '../season-facts.ts'
 import { cancelJob, jobState, planOfJob, startJob } from '../season-jobs.ts'
 import { notFound } from '../service-error.ts'
 import type { Session } from '../session.ts'
@@ -48,12 +48,11 @@ export const seasonHandlers: Handlers<ChannelsOf<'season'>> = {
     session.book.transaction(() => keepWishes(session.book, wishes)).immediate()
     return wishesOf(session)
   },
-  'season.startPlan': (session, { jobId, wishes, startAt, isExplained, timeLimitSeconds }) =>
-    startJob(session, jobId, () => ({
-      facts: seasonFacts(session, { wishes, startAt }),
-      isExplained,
-      timeLimitSeconds,
-    })),
+  'season.startPlan': async (session, { jobId, wishes, startAt, ...how }) => {
+    const asked = { wishes, startAt }
+    await learnBefore(session, asked)
+    return startJob(session, jobId, () => ({ facts: seasonFacts(session, asked), ...how }))
+  },
   'season.planState': (session, { jobId }) => jobState(session, jobId),
   'season.cancelPlan': (session, { jobId }) => cancelJob(session, jobId),
   'season.keepPlan': (session, { id, jobId }) => {

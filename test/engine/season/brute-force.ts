@@ -21,7 +21,7 @@ export function bestByTrying(question: SeasonQuestion, mostL: readonly number[])
   const fillings = starts.map(({ way, start }) =>
     allFillings(question, way, start.weeksFromPlenty, (mostL[way.kindIndex] ?? 0) / way.lPerKg),
   )
-  const used = classes.map(() => new Array<number>(200).fill(0))
+  const used = classes.map(() => Array.from({ length: 200 }, () => 0))
   const low = kinds.map(() => 0)
   const high = kinds.map(() => 0)
   let best = Infinity
@@ -66,6 +66,8 @@ export function bestByTrying(question: SeasonQuestion, mostL: readonly number[])
   return best
 }
 
+const countOf = (jars: readonly number[]): number => jars.reduce((total, n) => total + n, 0)
+
 /** Every number of jars of each size, with the fruit that they take at least and at most. */
 function allFillings(
   { classes }: SeasonQuestion,
@@ -80,7 +82,6 @@ function allFillings(
   )
   const kgIn = (jars: readonly number[], fraction: number, mlPerKg: number) =>
     jars.reduce((sum, n, index) => sum + (n * fraction * classes[index]!.capacityMl) / mlPerKg, 0)
-  const sum = (jars: readonly number[]) => jars.reduce((total, n) => total + n, 0)
   return counts.flatMap((steep) =>
     counts.flatMap((settle): Filling[] => {
       const lowKg = Math.max(
@@ -95,7 +96,7 @@ function allFillings(
       if (lowKg > highKg + 1e-9) return []
       const narrow = steep.reduce((n, count, index) => n + (classes[index]!.isWide ? 0 : count), 0)
       const trouble =
-        sum(steep) * (0.2 + 0.02 * weeksFromPlenty) + 0.05 * narrow + 0.1 * sum(settle)
+        countOf(steep) * (0.2 + 0.02 * weeksFromPlenty) + 0.05 * narrow + 0.1 * countOf(settle)
       return [{ steep, settle, lowKg, highKg, trouble }]
     }),
   )

@@ -92,14 +92,15 @@ function seasonFaults(plan: SeasonPlan, { fruitOf, pantryFruitG }: PlanBeside): 
   return faults
 }
 
+const sum = <T>(all: readonly T[], of: (one: T) => number | undefined): number =>
+  all.reduce((total, one) => total + (of(one) ?? 0), 0)
+
 function sumFaults(plan: SeasonPlan, { spiritMl, sweetenerG }: PlanBeside): string[] {
   const { batches, purchases, totals, kinds } = plan
   const faults: string[] = []
   const equal = (what: string, a: number, b: number) => {
     if (Math.abs(a - b) > 1e-6 * Math.max(1, Math.abs(a)) + 1) faults.push(`${what}: ${a} and ${b}`)
   }
-  const sum = <T>(all: readonly T[], of: (one: T) => number | undefined) =>
-    all.reduce((total, one) => total + (of(one) ?? 0), 0)
   const lines = (what: string) => purchases.filter((line) => line.what === what)
   equal(
     'fruit',
