@@ -60,8 +60,9 @@ export async function purchasePaper(paper: PurchasePaper): Promise<Uint8Array> {
       .stroke(rule)
     doc.y += 6
     doc.font('bold').fontSize(fontPt).fillColor(ink)
+    const titlePt = doc.y
     words(title, 0, widthPt)
-    doc.y += rowPt
+    doc.y = titlePt + rowPt
     for (const line of lines) {
       if (doc.y + rowPt > bottomPt) doc.addPage()
       const top = doc.y
