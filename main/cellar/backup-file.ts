@@ -206,10 +206,3 @@ export async function tryFolder(folder: string): Promise<void> {
     rmSync(trial, { force: true })
   }
 }
-
-/** A rename is on disk only once the folder is; not every system lets a folder be opened. */
-export async function syncFolder(folder: string): Promise<void> {
-  const handle = await open(folder, 'r').catch(() => undefined)
-  await handle?.sync().catch(() => undefined)
-  await handle?.close()
-}

@@ -16,11 +16,11 @@ import {
   foundBackup,
   packBackup,
   sha256Of,
-  syncFolder,
 } from './backup-file.ts'
 import { backupsToDrop } from './backup-rule.ts'
 import { bookFacts, digestUpTo } from './book-facts.ts'
 import { verifyBackup } from './look-into-backup.ts'
+import { syncFolder } from './sync-folder.ts'
 
 export interface BackupOrder {
   readonly bookFile: string
@@ -60,7 +60,7 @@ export async function makeBackup(order: BackupOrder, onStep: OnStep): Promise<Fo
     onStep('checking', 0)
     await mustBeSound(unfinished, { manifest, order })
     renameSync(unfinished, target)
-    await syncFolder(folder)
+    syncFolder(folder)
   } finally {
     rmSync(unfinished, { force: true })
   }

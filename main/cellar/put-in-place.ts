@@ -1,33 +1,37 @@
 /** Puts a book in place of another, which is kept aside under a name of its own. */
-import { existsSync, linkSync, renameSync, rmSync } from 'node:fs'
+import { closeSync, constants, copyFileSync, existsSync, fsyncSync, linkSync } from 'node:fs'
+import { openSync, renameSync, rmSync } from 'node:fs'
+import { dirname } from 'node:path'
 import { lockBook } from './book-lock.ts'
-import { removeBookFiles } from './open-book.ts'
+import { syncFolder } from './sync-folder.ts'
 
 /** What SQLite keeps beside a book and cannot do without. */
-const companions = ['', '-wal', '-journal']
+const logs = ['-wal', '-journal']
 
 /**
- * `nextFile` must be a whole book that nobody has open, in the same folder; left out, the place is
- * left empty. Returns the name under which the former book is kept; null when there was none.
+ * `nextFile` must be a whole book that nobody has open, in the same folder. At no instant is the
+ * place empty: the former book has both names before the next one takes the first from it. Returns
+ * the name under which it is kept; null when there was none.
  */
 export function putInPlace(
   file: string,
-  { nextFile, at }: { nextFile: string | undefined; at: Date },
+  { nextFile, at }: { nextFile: string; at: Date },
 ): string | null {
   const lock = lockBook(file)
   try {
-    const aside = existsSync(file) ? asideName(file, at) : null
-    if (aside !== null) setAside(file, aside)
-    if (nextFile !== undefined) {
-      try {
-        renameSync(nextFile, file)
-      } catch (error) {
-        if (aside !== null) setAside(aside, file)
-        throw error
-      }
-      removeBookFiles(nextFile)
+    const aside = asideName(file, at)
+    const parts = ['', ...logs].filter((suffix) => existsSync(file + suffix))
+    try {
+      for (const suffix of parts) keepAlso(file + suffix, aside + suffix)
+      // A log must never meet another book than its own.
+      for (const suffix of [...logs, '-shm']) rmSync(file + suffix, { force: true })
+      renameSync(nextFile, file)
+    } catch (error) {
+      takeBack(file, { aside, parts })
+      throw error
     }
-    return aside
+    syncFolder(dirname(file))
+    return parts.includes('') ? aside : null
   } finally {
     lock.release()
   }
@@ -39,27 +43,27 @@ function asideName(file: string, at: Date): string {
   const stem = file.replace(/\.ratafia$/, '')
   for (let serial = 1; ; serial += 1) {
     const name = `${stem} kept ${stamp}${serial === 1 ? '' : ` ${serial}`}.ratafia`
-    if (companions.every((suffix) => !existsSync(name + suffix))) return name
+    if (['', ...logs].every((suffix) => !existsSync(name + suffix))) return name
   }
 }
 
-/** The log goes first: a book without its log would be older than it was. */
-function setAside(file: string, aside: string): void {
-  for (const suffix of companions.toReversed())
-    if (existsSync(file + suffix)) moveWithoutOverwriting(file + suffix, aside + suffix)
-  rmSync(`${file}-shm`, { force: true })
-}
-
-/** A rename would write over a file that came to be meanwhile; a link does not. */
-function moveWithoutOverwriting(from: string, to: string): void {
+/** A second name for the same file; where the disk knows no such thing, a copy. */
+function keepAlso(from: string, to: string): void {
   try {
     linkSync(from, to)
   } catch (error) {
-    const code = error instanceof Error && 'code' in error ? error.code : undefined
-    if (code === 'EEXIST') throw error
-    // Not every file system has links.
-    renameSync(from, to)
-    return
+    if (error instanceof Error && 'code' in error && error.code === 'EEXIST') throw error
+    copyFileSync(from, to, constants.COPYFILE_EXCL)
+    const copy = openSync(to, 'r+')
+    fsyncSync(copy)
+    closeSync(copy)
   }
-  rmSync(from)
+}
+
+function takeBack(file: string, { aside, parts }: { aside: string; parts: readonly string[] }) {
+  for (const suffix of parts) {
+    if (!existsSync(aside + suffix)) continue
+    if (!existsSync(file + suffix)) keepAlso(aside + suffix, file + suffix)
+    rmSync(aside + suffix)
+  }
 }

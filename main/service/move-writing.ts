@@ -12,12 +12,15 @@ import type { Session } from './session.ts'
 /** What stands in the way of a view: refusals of the moves asked about, and of others after them. */
 export function judged(before: LedgerView, after: LedgerView, asked: readonly RecordedMove[]) {
   const indexById = new Map(asked.map((recorded, index) => [recorded.id, index]))
+  // What was refused before, as in a book read from damage, does not stand in the way of others.
+  const already = new Set(before.folded.refused.map(({ recorded }) => recorded.id))
   const refusals = []
   const breaks = []
   for (const { recorded, refusal } of after.folded.refused) {
     const index = indexById.get(recorded.id)
-    if (index === undefined) breaks.push({ recorded, refusal })
-    else refusals.push({ index, refusal: dateAware(before, recorded.move, refusal) })
+    if (index === undefined) {
+      if (!already.has(recorded.id)) breaks.push({ recorded, refusal })
+    } else refusals.push({ index, refusal: dateAware(before, recorded.move, refusal) })
   }
   return { refusals, breaks }
 }

@@ -2,8 +2,14 @@
 import { existsSync, renameSync } from 'node:fs'
 import { BookError, bookErrorOf } from '../cellar/book-error.ts'
 import { replaceLots } from '../cellar/lot-store.ts'
-import { closeBook, needsMigration, openBook, removeBookFiles } from '../cellar/open-book.ts'
-import type { Book } from '../cellar/open-book.ts'
+import {
+  closeBook,
+  makeBook,
+  needsMigration,
+  openBook,
+  removeBookFiles,
+  type Book,
+} from '../cellar/open-book.ts'
 import { putInPlace } from '../cellar/put-in-place.ts'
 import { readWhereabouts } from '../cellar/whereabouts.ts'
 import { backupJob } from './backup-job.ts'
@@ -93,7 +99,10 @@ export async function createSession(options: ServiceOptions, fill: FillBook): Pr
     open = undefined
     isDemo = false
     try {
-      const asideFile = putInPlace(ownFile, { nextFile, at: options.now() })
+      const asideFile = putInPlace(ownFile, {
+        nextFile: nextFile ?? begunBook(ownFile),
+        at: options.now(),
+      })
       change(ownFile, false)
       return asideFile
     } catch (error) {
@@ -156,6 +165,14 @@ export async function createSession(options: ServiceOptions, fill: FillBook): Pr
       if (open) closeBook(open.book)
     },
   }
+}
+
+/** An empty book that waits to be put in place. */
+function begunBook(ownFile: string): string {
+  const file = `${ownFile}.begun`
+  removeBookFiles(file)
+  makeBook(file)
+  return file
 }
 
 function opened(file: string): Opened {

@@ -208,7 +208,10 @@ describe('a backup', () => {
       isAnotherCellar: false,
       there: { counts: { moves: 4 } },
       here: { counts: { moves: 4 }, lastMove: { id: 'm2', seq: 7 } },
-      onlyHere: { count: 1, newest: [{ moveId: 'new', move: { kind: 'pourWater' }, batchName: 'Plum' }] },
+      onlyHere: {
+        count: 1,
+        newest: [{ moveId: 'new', move: { kind: 'pourWater' }, batchName: 'Plum' }],
+      },
       onlyThere: { count: 1, newest: [{ moveId: 'm1' }] },
       changed: { count: 1, newest: [{ moveId: 'm2' }] },
     })

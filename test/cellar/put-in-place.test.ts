@@ -25,9 +25,10 @@ describe('putInPlace', () => {
 
   it('takes another name rather than write over what was kept before', () => {
     const file = newBookFile()
-    for (const content of ['first', 'second', 'third']) {
-      writeFileSync(file, content)
-      putInPlace(file, { nextFile: undefined, at })
+    writeFileSync(file, 'first')
+    for (const content of ['second', 'third', 'fourth']) {
+      writeFileSync(`${file}.next`, content)
+      putInPlace(file, { nextFile: `${file}.next`, at })
     }
     const kept = readdirSync(dirname(file)).filter((name) => name.includes('kept'))
     expect(kept.sort()).toEqual([
@@ -37,17 +38,21 @@ describe('putInPlace', () => {
     ])
   })
 
-  it('puts the former book back when the next one is not there', () => {
+  it('puts the former book back with its log when the next one is not there', () => {
     const file = filledBook()
+    writeFileSync(`${file}-wal`, 'the log')
     const before = readFileSync(file)
     expect(() => putInPlace(file, { nextFile: `${file}.none`, at })).toThrow('ENOENT')
     expect(readFileSync(file).equals(before)).toBe(true)
+    expect(readFileSync(`${file}-wal`, 'utf8')).toBe('the log')
+    expect(readdirSync(dirname(file)).filter((name) => name.includes('kept'))).toEqual([])
   })
 
   it('leaves a book alone that somebody has open', () => {
     const file = filledBook()
     const book = openBook(file)
-    expect(() => putInPlace(file, { nextFile: undefined, at })).toThrow('open in another window')
+    const nextFile = filledBook()
+    expect(() => putInPlace(file, { nextFile, at })).toThrow('open in another window')
     closeBook(book)
     expect(existsSync(file)).toBe(true)
   })

@@ -1,11 +1,12 @@
 /** Books that cannot be opened: what is said, that nothing is harmed, and the ways on. */
+import { randomUUID } from 'node:crypto'
 import { existsSync, readFileSync, rmSync, truncateSync, writeFileSync } from 'node:fs'
 import { dirname, join } from 'node:path'
 import Database from 'better-sqlite3'
 import { describe, expect, it, vi } from 'vitest'
 import { BookError } from '../../main/cellar/book-error.ts'
 import { filledBook } from '../cellar/filled-book.ts'
-import { trial, type Trial } from './with-service.ts'
+import { trial, withPantry, type Trial } from './with-service.ts'
 
 const pageBytes = 4096
 
@@ -107,6 +108,55 @@ describe('a damaged book', () => {
       movesRead: 2,
       lostMoves: [{ seq: 2, why: 'unreadable', after: '2026-02-01T10:00:00Z' }],
     })
+    hurt.service.close()
+  })
+
+  it('is written to again, although some moves can no longer be', async () => {
+    const first = await trial()
+    const { ownFile } = first.options
+    await withPantry(first)
+    const inJar = { batchId: 'damson', jarId: 'north' }
+    const at = '2026-09-02T08:00:00Z'
+    const charge = {
+      ...inJar,
+      at,
+      kind: 'charge',
+      lotId: 'damsons',
+      massG: 900,
+      cut: 'whole',
+    } as const
+    await first.ask('moves.record', { key: 'charge', moves: [charge] })
+    first.service.close()
+    const db = new Database(ownFile)
+    db.exec('DROP TRIGGER move_is_never_changed')
+    db.exec(
+      "UPDATE move SET payload = '{}' WHERE payload ->> '$.lotId' = 'damsons' AND kind = 'buy'",
+    )
+    db.close()
+    const hurt = await trial({ ownFile, newId: () => randomUUID() })
+    expect(await salvaged(hurt)).toMatchObject({
+      lostCount: 1,
+      refusedCount: 1,
+      refusedMoves: [{ move: { kind: 'charge' }, batchName: 'Damson' }],
+    })
+    await hurt.ask('rescue.accept', { jobId: 'salvage' })
+    const pour = { ...inJar, at, kind: 'pourSpirit', lotId: 'spirit', volumeMl: 500 } as const
+    await hurt.ask('moves.record', { key: 'spirit', moves: [pour] })
+    expect(await hurt.ask('cellar.check', {})).toMatchObject({
+      integrity: 'ok',
+      refusedMoves: { length: 1 },
+    })
+    // The lost purchase entered again, the charge can be once more.
+    const goods = { kind: 'fruit', fruitId: 'damson' } as const
+    const again = {
+      at: '2026-09-01T08:00:00Z',
+      kind: 'buy',
+      lotId: 'damsons',
+      goods,
+      massG: 3000,
+    } as const
+    await hurt.ask('moves.record', { key: 'again', moves: [again] })
+    expect(await hurt.ask('cellar.check', {})).toMatchObject({ refusedMoves: [] })
     hurt.service.close()
   })
 

@@ -42,6 +42,7 @@ export const rescueHandlers: Handlers<ChannelsOf<'rescue'>> = {
     const { state, kind } = session.jobs.state(jobId)
     if (state !== 'done' || kind !== 'salvage') throw notFound('salvaged book of job', jobId)
     const asideFile = await session.replaceOwn(salvagedFile(session))
+    removeBookFiles(salvagedFile(session))
     // Lots are not carried over: they follow from the moves.
     rebuild(session)
     return { asideFile: asideFile ?? session.options.ownFile }

@@ -66,28 +66,48 @@ function Lost({ report: { lostMoves, lostCount } }: { report: SalvageReport }) {
   if (lostCount === 0) return <p>{t('safekeeping.rescue.salvage.lostNone')}</p>
   const moment = (instant: string | null) =>
     instant === null ? t('safekeeping.rescue.salvage.unknown') : times.moment(instant)
-  const shown = lostMoves.slice(0, listedAtOnce)
+  const spans = spansOf(lostMoves).slice(0, listedAtOnce)
+  const listed = spans.reduce((sum, { from, to }) => sum + to - from + 1, 0)
   return (
     <div>
       <p className={styles.bad}>{t('safekeeping.rescue.salvage.lost', { count: lostCount })}</p>
       <ul className={styles.list}>
-        {shown.map(({ seq, after, before }) => (
-          <li key={seq}>
-            {t(`safekeeping.rescue.salvage.${before === null ? 'lostLineOpen' : 'lostLine'}`, {
-              seq,
+        {spans.map(({ from, to, after, before }) => (
+          <li key={from}>
+            {t(`safekeeping.rescue.salvage.${from === to ? 'lostLine' : 'lostLines'}`, {
+              from,
+              to,
               after: moment(after),
               before: moment(before),
             })}
           </li>
         ))}
-        {lostCount > shown.length && (
+        {lostCount > listed && (
           <li className={styles.quiet}>
-            {t('safekeeping.restore.more', { count: lostCount - shown.length })}
+            {t('safekeeping.restore.more', { count: lostCount - listed })}
           </li>
         )}
       </ul>
     </div>
   )
+}
+
+type LostMove = SalvageReport['lostMoves'][number]
+
+/** Lines lost side by side, as where a page is gone, are told together. */
+function spansOf(lost: readonly LostMove[]) {
+  const spans: {
+    from: number
+    to: number
+    after: LostMove['after']
+    before: LostMove['before']
+  }[] = []
+  for (const { seq, after, before } of lost) {
+    const last = spans.at(-1)
+    if (last?.to === seq - 1) last.to = seq
+    else spans.push({ from: seq, to: seq, after, before })
+  }
+  return spans
 }
 
 function MadeAgain({ made }: { made: SalvageReport['madeAgain'] }) {
