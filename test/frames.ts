@@ -66,7 +66,7 @@ try {
     const drawn = await page.locator('main [data-index], main li a[href]').count()
     console.log(
       `${path}: ${count} lots shown after ${shownMs} ms; ${frames.length} frames, median ${at(0.5)} ms, ` +
-        `95 % under ${at(0.95)} ms, longest ${at(1)} ms, ${slow} over 50 ms; main thread busy ` +
+        `95 % under ${at(0.95)} ms, longest ${at(1)} ms, ${slow} over 50 ms; script, style and ` +
         `layout ${perFrame.toFixed(1)} ms a frame; ${drawn} rows drawn`,
     )
   }
