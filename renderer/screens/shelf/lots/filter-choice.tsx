@@ -28,7 +28,7 @@ export function FilterChoice<Value>({ label, value, onChange, choices }: FilterC
       >
         <option value={-1}>{t('shelf.lots.filter.any')}</option>
         {choices.map((choice, index) => (
-          <option key={choice.label} value={index}>
+          <option key={String(choice.value)} value={index}>
             {choice.label}
           </option>
         ))}
