@@ -99,22 +99,30 @@ export const moveIdsOfGroup = (book: Book, groupId: string): string[] =>
     .pluck()
     .all(groupId) as string[]
 
+/** A batch's moves: those that name it, and those known to concern it though they name a bottle. */
+export interface OfBatch {
+  readonly batchId: string
+  readonly moveIds: readonly string[]
+}
+
 /** The group to take back next: the newest that is no undo, not taken back, and of this batch. */
-export function lastGroup(book: Book, batchId: string | undefined): string | undefined {
+export function lastGroup(book: Book, of: OfBatch | undefined): string | undefined {
   return book
     .prepare(
       `SELECT grouped.id FROM move_group AS grouped
        JOIN move ON move.group_id = grouped.id
        WHERE grouped.undoes IS NULL
          AND NOT EXISTS (SELECT 1 FROM move_group AS undo WHERE undo.undoes = grouped.id)
-         AND (:batchId IS NULL OR move.batch_id = :batchId OR EXISTS (
+         AND (:batchId IS NULL OR move.batch_id = :batchId
+              OR move.id IN (SELECT value FROM json_each(:moveIds)) OR EXISTS (
            SELECT 1 FROM move AS before
            WHERE before.id = move.id AND before.version < move.version
              AND before.batch_id = :batchId))
        ORDER BY move.seq DESC LIMIT 1`,
     )
     .pluck()
-    .get({ batchId: batchId ?? null }) as string | undefined
+    .get({ batchId: of?.batchId ?? null, moveIds: JSON.stringify(of?.moveIds ?? []) }) as
+    string | undefined
 }
 
 /** The group itself where it can be taken back: it is there, takes nothing back, and still stands. */

@@ -103,15 +103,23 @@ describe('lastGroup', () => {
   it('looks at one batch alone when asked', () => {
     add('m1', 1, water(500, 'plum'))
     add('m2', 1, water(100, 'sloe'))
-    expect(lastGroup(book, 'plum')).toBe('m1-1')
-    expect(lastGroup(book, 'sloe')).toBe('m2-1')
+    expect(lastGroup(book, { batchId: 'plum', moveIds: [] })).toBe('m1-1')
+    expect(lastGroup(book, { batchId: 'sloe', moveIds: [] })).toBe('m2-1')
+  })
+
+  it('finds a move that names no batch among those known to concern it', () => {
+    add('m1', 1, water(500, 'plum'))
+    const draw = { at: '2026-11-02T10:00:00Z', kind: 'drawBottle', bottleLotId: 'lot', count: 1 }
+    add('m2', 1, draw as Move)
+    expect(lastGroup(book, { batchId: 'plum', moveIds: ['m1', 'm2'] })).toBe('m2-1')
+    expect(lastGroup(book, { batchId: 'plum', moveIds: ['m1'] })).toBe('m1-1')
   })
 
   it('finds a strike by the batch that the move was of', () => {
     add('m1', 1, water(500, 'plum'))
     add('m2', 1, water(100, 'sloe'))
     add('m1', 2, null)
-    expect(lastGroup(book, 'plum')).toBe('m1-2')
+    expect(lastGroup(book, { batchId: 'plum', moveIds: [] })).toBe('m1-2')
   })
 })
 

@@ -253,6 +253,20 @@ describe('moves.undo', () => {
     t.service.close()
   })
 
+  it('takes back a bottle drawn from the batch, though the move names no batch', async () => {
+    const t = await steeping()
+    const bottling = { kind: 'bottle', batchId: 'damson', bottleLotId: 'lot', bottleSizeMl: 100 }
+    const draw = { kind: 'drawBottle', bottleLotId: 'lot', count: 1 }
+    const at = '2026-11-10T10:00:00Z'
+    await t.ask('moves.record', { key: 'k3', moves: [drawOff()] })
+    const bottled = { ...bottling, at, fromJarId: 'demijohn', count: 2 }
+    await t.ask('moves.record', { key: 'k4', moves: [bottled as Move] })
+    await t.ask('moves.record', { key: 'k5', moves: [{ ...draw, at } as Move] })
+    const { struck } = await t.ask('moves.undo', { key: 'u1', batchId: 'damson' })
+    expect(struck.map(({ move }) => move.kind)).toEqual(['drawBottle'])
+    t.service.close()
+  })
+
   it('takes back the group that is named and no other, once', async () => {
     const t = await steeping()
     const before = await page(t)

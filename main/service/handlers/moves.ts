@@ -10,6 +10,7 @@ import {
   versionsOfMove,
 } from '../../cellar/move-store.ts'
 import { allJars } from '../../cellar/jar-store.ts'
+import { stepsOf } from '../../engine/index.ts'
 import type { Answer } from '../../../shared/channels.ts'
 import type { Move, RecordedMove } from '../../../shared/schemas/moves.ts'
 import { cautionsAfter, ledgerStep } from '../describe.ts'
@@ -123,7 +124,8 @@ export const moveHandlers: Handlers<ChannelsOf<'moves'>> = {
   'moves.undo': (session, { key, batchId, groupId }) => {
     const { book, ledger } = session
     if (groupOfRequest(book, key)) return { struck: [] }
-    const undoes = groupId === undefined ? lastGroup(book, batchId) : undoable(book, groupId)
+    const undoes =
+      groupId === undefined ? lastGroup(book, ofBatch(ledger, batchId)) : undoable(book, groupId)
     if (undoes === undefined) throw new ServiceError('nothingToUndo', 'there is nothing to undo')
     const rows = rowsBefore(book, undoes)
     const view = viewOf(movesAfter(ledger, rows, session))
@@ -139,6 +141,12 @@ export const moveHandlers: Handlers<ChannelsOf<'moves'>> = {
     return versions.map(({ version, recordedAt, move }) => ({ version, recordedAt, move }))
   },
 }
+
+/** Drawing a bottle names its lot alone, and concerns the batch all the same. */
+const ofBatch = ({ folded }: LedgerView, batchId: string | undefined) =>
+  batchId === undefined
+    ? undefined
+    : { batchId, moveIds: stepsOf(folded.steps, batchId).map(({ recorded }) => recorded.id) }
 
 /** The ledger's moves with the given rows put on top of them. */
 function movesAfter(
