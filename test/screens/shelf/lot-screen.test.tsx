@@ -44,19 +44,19 @@ describe('a lot’s page', () => {
 
   it('tells how much colour is left, and as a table', async () => {
     const { user } = show()
-    const own = await region('Colour left')
+    const own = await region('Fresh colour left')
     expect(spaced(own)).toContain(
-      'About 62% of the colour it was bottled with is left now (50% to 72%).',
+      'About 62% of the fresh red it was bottled with is left now (50% to 72%). Brick red and brown stay.',
     )
     await user.click(within(own).getByRole('button', { name: 'Show as table' }))
-    const table = within(own).getByRole('table', { name: 'Colour left over time' })
+    const table = within(own).getByRole('table', { name: 'Fresh colour left over time' })
     expect(within(table).getAllByRole('row')).toHaveLength(14)
   })
 
   it('says nothing of colour where it fades little', async () => {
     show('/shelf/raspberry-lot', { 'shelf.page': shelfPage({ colour: [] }) })
     await region('Its window')
-    expect(screen.queryByRole('region', { name: 'Colour left' })).toBeNull()
+    expect(screen.queryByRole('region', { name: 'Fresh colour left' })).toBeNull()
   })
 
   it('draws a panel for each axis that was judged, and tells it in words', async () => {

@@ -266,9 +266,10 @@ const lot = {
   window: 'Its window',
   because: 'Why so:',
   usual: 'This is the usual window of its kind.',
-  colour: 'Colour left',
-  colourNow: 'About {{share}} of the colour it was bottled with is left now ({{low}} to {{high}}).',
-  colourCaption: 'Colour left over time',
+  colour: 'Fresh colour left',
+  colourNow:
+    'About {{share}} of the fresh red it was bottled with is left now ({{low}} to {{high}}). Brick red and brown stay.',
+  colourCaption: 'Fresh colour left over time',
   colourDescription: 'From {{from}} to {{to}}, {{shareFrom}} to {{shareTo}}; {{shareNow}} now.',
   opened: 'Opened bottles',
   openedNone: 'No bottle of it stands open.',
