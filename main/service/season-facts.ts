@@ -9,6 +9,7 @@ import {
   settledJar,
   standingOf,
   stepsOf,
+  type CellarState,
   type KnownRecipe,
   type SeasonFacts,
 } from '../engine/index.ts'
@@ -30,19 +31,23 @@ export function wishesOf({ book, ledger }: Session): SeasonWishes {
   const spirits = [...cellar.lots.values()].flatMap(({ goods, boughtAtMs }) =>
     goods.kind === 'spirit' ? [{ strengthPctVol: goods.strengthPctVol, atMs: boughtAtMs }] : [],
   )
-  const bottles = [...cellar.bottles.values()].map((lot) => ({
-    sizeMl: lot.bottleSizeMl,
-    atMs: lot.bottledAtMs,
-  }))
   return {
     wishes: [],
     limits: { isSpiritAtHandOnly: false },
     prices: { fruits: [], spirits: [] },
     reserveMonths: 0,
     spiritPctVol: Math.max(20, latest(spirits)?.strengthPctVol ?? 96),
-    bottleSizeMl: Math.max(10, latest(bottles)?.sizeMl ?? 500),
+    bottleSizeMl: Math.max(10, usualSizeMl(cellar) ?? 500),
     cleaningWeeks: 1,
   }
+}
+
+/** The size that most of the cellar's bottles were filled in, the larger one of two alike. */
+function usualSizeMl({ bottles }: CellarState): number | undefined {
+  const filled = new Map<number, number>()
+  for (const { bottleSizeMl, filledCount } of bottles.values())
+    filled.set(bottleSizeMl, (filled.get(bottleSizeMl) ?? 0) + filledCount)
+  return [...filled].toSorted(([a, many], [b, more]) => more - many || b - a)[0]?.[0]
 }
 
 const latest = <T extends { atMs: number }>(found: readonly T[]): T | undefined =>

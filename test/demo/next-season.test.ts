@@ -33,6 +33,8 @@ describe('next season at Alder End', () => {
   it('is planned without a fault, and its drafts keep what it promises', async () => {
     const { ask, close } = await demo()
     const usual = await ask('season.wishes', {})
+    // Most bottles of the house hold half a litre, though the last ones filled were small.
+    expect(usual.bottleSizeMl).toBe(500)
     const more = ['sour_cherry', 'raspberry', 'damson', 'blackcurrant', 'sloe']
     const wishes = more.map((kindId) => ({
       id: `more-${kindId}`,
