@@ -150,9 +150,9 @@ async function asBackup<T>(read: () => Promise<T>): Promise<T> {
   }
 }
 
-function json(text: string): unknown {
+function json(words: string): unknown {
   try {
-    return JSON.parse(text)
+    return JSON.parse(words)
   } catch {
     return undefined
   }

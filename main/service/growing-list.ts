@@ -31,7 +31,7 @@ function wholeOf<T>(version: Version<T>): readonly T[] {
   const later: (readonly T[])[] = []
   let at: Version<T> | undefined = version
   for (; at && !at.all; at = at.before) later.push(at.added)
-  const all = (at?.all ?? []).concat(later.reverse().flat())
+  const all = (at?.all ?? []).concat(later.toReversed().flat())
   version.all = all
   // What came before is needed no more from here.
   version.before = undefined

@@ -76,9 +76,10 @@ function jarsNamed(move: Move): string[] {
   }
 }
 
+const named = (...ids: (string | null | undefined)[]): string[] =>
+  ids.filter((id) => id !== null && id !== undefined)
+
 function shelvesNamed(move: Move): string[] {
-  const named = (...ids: (string | null | undefined)[]) =>
-    ids.filter((id) => id !== null && id !== undefined)
   switch (move.kind) {
     case 'shelve':
       return named(move.fromShelfId, move.toShelfId)

@@ -240,6 +240,8 @@ test('says in a dialog why it cannot start, and ends', async ({ launched }) => {
   expect(readFileSync(cellarFile)).toEqual(before)
 })
 
+const daysAgo = (days: number) => new Date(Date.now() - days * 86_400_000).toISOString()
+
 test('reminds once a day on the desktop, where that is wished', async ({ launched }) => {
   // Three launches in one test.
   test.setTimeout(120_000)
@@ -247,7 +249,6 @@ test('reminds once a day on the desktop, where that is wished', async ({ launche
   const first = await launched({ cellarFile })
   const page = await first.page()
   const batch = { id: 'b', name: 'Plum', colour: '#5a1f45', note: '' }
-  const daysAgo = (days: number) => new Date(Date.now() - days * 86_400_000).toISOString()
   const inJar = { batchId: 'b', jarId: jar.id }
   const goods = { kind: 'fruit', fruitId: 'damson' }
   await callIn(page, 'jars.add', { jars: [jar] })

@@ -149,8 +149,8 @@ describe('a draft started as a batch', () => {
     const followed = await t.ask('plans.follow', { batchId: 'b1' })
     expect(followed?.next).toBeUndefined()
     // What the measured jugs taught of the fruit does not reach back into the plan.
-    const planned = (stages: FollowedStage[] | undefined) => stages?.map((stage) => stage.planned)
-    expect(planned(followed?.stages)).toEqual(planned(atFirst?.stages))
+    const asPlanned = (stages: FollowedStage[] | undefined) => stages?.map((stage) => stage.planned)
+    expect(asPlanned(followed?.stages)).toEqual(asPlanned(atFirst?.stages))
     const { learned } = await t.ask('fruits.page', { fruitId: 'sour_cherry' })
     expect(learned?.drainedLPerKg).toBeDefined()
     // The plan is done: from here the usual intervals speak again.

@@ -81,7 +81,8 @@ async function oneBook(kills: number, { counts, random, options }: Round): Promi
   await furnish(host)
   // One to go back to: those begun later are killed as often as not.
   await backUp(host)
-  for (let kill = 0; kill < kills; kill += 1) {
+  const last = counts.kills + kills
+  while (counts.kills < last) {
     const load = workUpon(host, hands, random)
     await pause(random() * longestLifeMs)
     await host.kill()
@@ -97,7 +98,7 @@ async function oneBook(kills: number, { counts, random, options }: Round): Promi
     // Opening it at all shows that the lock went with the dead host.
     host = await hosted(file, isBuilt)
     await look(host, { file, asked, counts })
-    if (counts.kills < options.kills && random() < 1 / restoresOneIn) {
+    if (counts.kills < last && random() < 1 / restoresOneIn) {
       asked = await killRestoring(host, { file, asked, counts, random })
       host = await hosted(file, isBuilt)
       await look(host, { file, asked, counts })
