@@ -76,7 +76,7 @@ export function dropUnfinishedOf(folder: string, bookName: string, madeAt: strin
       rmSync(join(folder, name), { force: true })
 }
 
-const text = (words: string) => () => Buffer.from(words)
+const inBytes = (words: string) => () => Buffer.from(words)
 
 export async function packBackup(
   target: string,
@@ -87,8 +87,8 @@ export async function packBackup(
   await writeZip(
     target,
     [
-      { name: manifestEntry, at, content: text(`${JSON.stringify(manifest, null, 2)}\n`) },
-      { name: byHandEntry, at, content: text(byHand) },
+      { name: manifestEntry, at, content: inBytes(`${JSON.stringify(manifest, null, 2)}\n`) },
+      { name: byHandEntry, at, content: inBytes(byHand) },
       { name: bookEntry, at, content: () => createReadStream(bookFile) },
     ],
     onBytes,
