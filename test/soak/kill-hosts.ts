@@ -60,8 +60,8 @@ export async function killHosts(options: KillOptions): Promise<KillCounts> {
     unsound: 0,
   }
   while (counts.kills < options.kills) {
-    const until = Math.min(options.kills, counts.kills + (options.killsPerBook ?? 25))
-    await oneBook(until, { counts, random, options })
+    const left = options.kills - counts.kills
+    await oneBook(Math.min(left, options.killsPerBook ?? 25), { counts, random, options })
   }
   return counts
 }
@@ -72,7 +72,7 @@ interface Round {
   readonly options: KillOptions
 }
 
-async function oneBook(until: number, { counts, random, options }: Round): Promise<void> {
+async function oneBook(kills: number, { counts, random, options }: Round): Promise<void> {
   const { isBuilt } = options
   const folder = mkdtempSync(join(tmpdir(), 'ratafia-soak-'))
   const file = join(folder, 'cellar.ratafia')
