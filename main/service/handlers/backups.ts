@@ -1,6 +1,6 @@
 /** Backups: how they stand, where they are, making one, looking into one, going back to one. */
-import { mkdirSync } from 'node:fs'
-import { isAbsolute } from 'node:path'
+import { existsSync, mkdirSync } from 'node:fs'
+import { dirname, isAbsolute } from 'node:path'
 import { backupsIn, failureOfSystem, foundBackup, tryFolder } from '../../cellar/backup-file.ts'
 import { removeBookFiles } from '../../cellar/open-book.ts'
 import { folderOf, readWhereabouts, usualFolder } from '../../cellar/whereabouts.ts'
@@ -43,7 +43,9 @@ function mustBePath(path: string): string {
 /** Made here and nowhere else: a stick that is away must not be taken for an empty folder. */
 async function chosenFolder(folder: string): Promise<string> {
   try {
-    mkdirSync(mustBePath(folder), { recursive: true })
+    // Where one name only is to be made, the system says why it cannot be.
+    if (!existsSync(mustBePath(folder)))
+      mkdirSync(folder, { recursive: !existsSync(dirname(folder)) })
     await tryFolder(folder)
     return folder
   } catch (error) {

@@ -2,8 +2,14 @@
 import type { ReactNode } from 'react'
 import styles from './trouble.module.css'
 
-export const Trouble = ({ children }: { children: ReactNode }) => (
+export interface TroubleProps {
+  children: ReactNode
+  action?: ReactNode
+}
+
+export const Trouble = ({ children, action }: TroubleProps) => (
   <div className={styles.note} role="alert">
     <p>{children}</p>
+    {action}
   </div>
 )

@@ -3,6 +3,7 @@ import { useEffect, useRef, useState } from 'react'
 import type { Today } from '../../../shared/schemas/schedule.ts'
 import { useRead } from '../../app/queries.ts'
 import { useWords } from '../../app/words/use-words.ts'
+import { BackupWarning } from '../../parts/backups/backup-warning.tsx'
 import { Button, ButtonLink } from '../../parts/button/button.tsx'
 import { classes } from '../../parts/classes.ts'
 import { FailureNote } from '../../parts/failure/failure-note.tsx'
@@ -55,6 +56,7 @@ function TodayPage({ today }: { today: Today }) {
   if (isQuiet && !today.after)
     return (
       <Page title={t('today.title')}>
+        <BackupWarning />
         <Empty
           action={
             <ButtonLink href="/batches" kind="primary">
@@ -72,6 +74,7 @@ function TodayPage({ today }: { today: Today }) {
       lead={<Lead today={today} />}
       actions={<Button onPress={() => setCalendarOpen(true)}>{t('today.calendar.open')}</Button>}
     >
+      <BackupWarning />
       <div className={styles.top}>
         <Told acts={acts} />
         <FailureNote error={acts.error} />

@@ -3,6 +3,7 @@ import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest'
 import type { Today } from '../../../shared/schemas/schedule.ts'
 import { batches, bottleLot, status } from '../cellar-fixture.ts'
 import { refused } from '../fake-bridge.ts'
+import { backupState } from '../safekeeping/backups-fixture.ts'
 import { showApp } from '../show.tsx'
 import { spiritTask, task, today } from '../task-fixture.ts'
 
@@ -29,6 +30,23 @@ describe('TodayScreen', () => {
     expect(section.getByText('Since 23 Nov it begins to ferment.')).toBeTruthy()
     expect(section.getByText('by the steeping forecast')).toBeTruthy()
     expect(await section.findByText('in South jar')).toBeTruthy()
+  })
+
+  it('warns of a backup that failed and of moves long without one, and of nothing else', async () => {
+    const lastFailure = { at: '2026-11-25T07:00:00Z', failure: 'folderGone' as const }
+    const { bridge } = showToday(
+      {},
+      { 'backups.state': backupState({ standing: 'failed', lastFailure }) },
+    )
+    const note = await screen.findByRole('alert')
+    expect(note.textContent).toMatch(/The last backup failed. .*Plug in the stick/)
+    expect(within(note).getByRole('link').getAttribute('href')).toBe('#/safekeeping')
+    bridge.answer({ 'backups.state': backupState({ standing: 'missed' }) })
+    bridge.bookChanged()
+    expect(await screen.findByText(/in no backup for more than two days/)).toBeTruthy()
+    bridge.answer({ 'backups.state': backupState() })
+    bridge.bookChanged()
+    await waitFor(() => expect(screen.queryByRole('alert')).toBeNull())
   })
 
   it('opens the form of a task by one press', async () => {

@@ -122,6 +122,7 @@ export const safekeeping = {
     unsavedAtAll_one: '{{count}} change is in no backup yet.',
     unsavedAtAll_other: '{{count}} changes are in no backup yet.',
     go: 'Back up now',
+    toSafekeeping: 'Go to Safekeeping',
     made: 'Backed up, opened again and found the same: {{count}} moves, {{size}}.',
     madeIn: 'It is {{file}}.',
     failedAt: 'Tried {{when}}.',
