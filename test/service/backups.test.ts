@@ -132,6 +132,39 @@ describe('backups of the open book', () => {
   })
 })
 
+describe('backups by themselves', () => {
+  it('are made a little after the first moves, and again after as many as wished', async () => {
+    vi.useFakeTimers({ toFake: ['setTimeout', 'clearTimeout', 'setInterval', 'clearInterval'] })
+    const kept = await trial({ backsUp: true })
+    await withPantry(kept)
+    await kept.ask('backups.change', { schedule: { isOn: true, everyMoves: 2 } })
+    const dueNow = async () => {
+      await vi.advanceTimersByTimeAsync(20_000)
+      return (await kept.ask('backups.state', {})).job
+    }
+    const first = await dueNow()
+    vi.useRealTimers()
+    expect(await ended(kept, first?.jobId ?? '')).toMatchObject({
+      backup: { manifest: { reason: 'daily' } },
+    })
+
+    vi.useFakeTimers({ toFake: ['setTimeout', 'clearTimeout', 'setInterval', 'clearInterval'] })
+    let told = 0
+    kept.service.onChange(() => (told += 1))
+    await kept.ask('moves.record', water(100))
+    expect(await dueNow()).toBeNull()
+    await kept.ask('moves.record', water(200))
+    const second = await dueNow()
+    vi.useRealTimers()
+    expect(await ended(kept, second?.jobId ?? '')).toMatchObject({
+      backup: { manifest: { reason: 'moves', counts: { moves: 5 } } },
+    })
+    // Two moves, and the backup.
+    expect(told).toBe(3)
+    kept.service.close()
+  })
+})
+
 describe('backups.restore', () => {
   it('shows what differs, goes back, and keeps the book of before byte for byte', async () => {
     const kept = await trial()

@@ -28,15 +28,16 @@ export function BookHealth() {
           isBusy={rebuild.isPending}
           onPress={() => {
             check.reset()
-            rebuild.mutate({})
+            // What was made anew is held against the moves at once.
+            rebuild.mutate({}, { onSuccess: () => check.mutate({}) })
           }}
         >
           {t('safekeeping.rebuild')}
         </Button>
       </div>
       <div aria-live="polite" className={styles.result}>
-        {check.data && <Findings findings={check.data} />}
         {rebuild.isSuccess && <p>{t('safekeeping.rebuilt')}</p>}
+        {check.data && <Findings findings={check.data} />}
       </div>
       <FailureNote error={check.error ?? rebuild.error} />
     </>

@@ -55,10 +55,14 @@ describe('SafekeepingScreen', () => {
     expect(screen.getByText(/Rebuild them/)).toBeTruthy()
   })
 
-  it('rebuilds the lists when asked', async () => {
-    const { bridge, user } = showApp('/safekeeping', { 'cellar.rebuild': {} })
+  it('rebuilds the lists when asked, and holds them against the moves', async () => {
+    const { bridge, user } = showApp('/safekeeping', {
+      'cellar.rebuild': {},
+      'cellar.check': sound,
+    })
     await user.click(await screen.findByRole('button', { name: 'Rebuild the lists' }))
     expect(await screen.findByText('The lists were made anew from the moves.')).toBeTruthy()
+    expect(await screen.findByText(/The book is sound: 41 moves/)).toBeTruthy()
     expect(bridge.requests('cellar.rebuild')).toHaveLength(1)
   })
 })
