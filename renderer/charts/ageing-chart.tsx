@@ -4,8 +4,8 @@ import { useWords } from '../app/words/use-words.ts'
 import { useWindowRows } from '../parts/table/use-window-rows.ts'
 import { ageingRows, type AgeingBar, type AgeingGroup } from './ageing-rows.ts'
 import { AgeingTrack } from './ageing-track.tsx'
-import { shareOfDomain } from './timeline-rows.ts'
 import type { TimeDomain } from './time-axis.ts'
+import { TimeAxis, TimeLines } from './time-ruler.tsx'
 import { useAgeingWords } from './use-ageing-words.ts'
 import { useTimeTicks } from './use-time-ticks.ts'
 import styles from './ageing-chart.module.css'
@@ -21,8 +21,6 @@ export interface AgeingChartProps {
 }
 
 const rowRem = 2.1
-/** A mark nearer to now than this share of the axis would stand under its word. */
-const wordShare = 0.06
 
 export function AgeingChart(props: AgeingChartProps) {
   const { groups, domain, nowMs, kindName, colourOf, hrefOf } = props
@@ -31,39 +29,15 @@ export function AgeingChart(props: AgeingChartProps) {
   const [told, setTold] = useState<AgeingBar>()
   const all = useMemo(() => ageingRows(groups), [groups])
   const { ref, rows, rowPx, belowPx } = useWindowRows<HTMLUListElement>(all.length, rowRem)
-  const ticks = useTimeTicks('dates', domain, 9)
-  const place = (atMs: number) => `${100 * shareOfDomain(domain, atMs)}%`
-  const isNowInSight = nowMs >= domain.fromMs && nowMs <= domain.toMs
+  const ruler = { domain, ticks: useTimeTicks('dates', domain, 9), nowMs }
   return (
     <div className={styles.chart}>
       <div className={styles.head}>
         <p className={styles.told}>{told ? words.bar(told) : t('shelf.ageing.hint')}</p>
-        <div className={styles.axis} aria-hidden>
-          {ticks
-            .filter(
-              ({ atMs }) =>
-                !isNowInSight ||
-                Math.abs(shareOfDomain(domain, atMs) - shareOfDomain(domain, nowMs)) > wordShare,
-            )
-            .map(({ atMs, label }) => (
-              <span key={atMs} className={styles.tick} style={{ left: place(atMs) }}>
-                {label}
-              </span>
-            ))}
-          {isNowInSight && (
-            <span className={styles.today} style={{ left: place(nowMs) }}>
-              {t('shelf.ageing.today')}
-            </span>
-          )}
-        </div>
+        <TimeAxis {...ruler} today={t('shelf.ageing.today')} />
       </div>
       <div className={styles.frame}>
-        <div className={styles.lines} aria-hidden>
-          {ticks.map(({ atMs }) => (
-            <span key={atMs} className={styles.line} style={{ left: place(atMs) }} />
-          ))}
-          {isNowInSight && <span className={styles.now} style={{ left: place(nowMs) }} />}
-        </div>
+        <TimeLines {...ruler} />
         <ul ref={ref} className={styles.rows} aria-label={t('shelf.ageing.caption')}>
           {rows.map(({ index, roomPx }) => {
             const row = all[index]

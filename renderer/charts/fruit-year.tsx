@@ -6,13 +6,11 @@ import { useTimes } from '../parts/time/use-times.ts'
 import type { FruitSeason } from '../../shared/schemas/season.ts'
 import { ownDatesWithin, supplyStretches } from './fruit-year-rows.ts'
 import type { TimeDomain } from './time-axis.ts'
-import { shareOfDomain } from './timeline-rows.ts'
+import { TimeAxis, TimeLines } from './time-ruler.tsx'
+import { placeInDomain } from './timeline-rows.ts'
 import { useFruitYearWords } from './use-fruit-year-words.ts'
 import { useMonthTicks } from './use-month-ticks.ts'
 import styles from './fruit-year.module.css'
-
-/** A mark nearer to now than this share of the axis would stand under its word. */
-const wordShare = 0.06
 
 export interface FruitYearProps {
   fruits: readonly FruitSeason[]
@@ -33,9 +31,7 @@ export function FruitYear(props: FruitYearProps) {
   const words = useFruitYearWords()
   const times = useTimes()
   const [told, setTold] = useState<{ fruit: FruitSeason; week?: number | undefined }>()
-  const ticks = useMonthTicks(domain)
-  const place = (atMs: number) => `${100 * shareOfDomain(domain, atMs)}%`
-  const isNowInSight = nowMs >= domain.fromMs && nowMs <= domain.toMs
+  const ruler = { domain, ticks: useMonthTicks(domain), nowMs }
   const weekAt = ({ currentTarget, clientX }: PointerEvent<HTMLElement>) => {
     const { left, width } = currentTarget.getBoundingClientRect()
     return Math.floor(((clientX - left) / Math.max(1, width)) * weekStarts.length)
@@ -50,31 +46,9 @@ export function FruitYear(props: FruitYearProps) {
           supply !== undefined &&
           ` ${t('season.fruit.atWeek', { day: times.day(start), supply: t(`season.supply.${supply}`) })}`}
       </p>
-      <div className={styles.axis} aria-hidden>
-        {ticks
-          .filter(
-            ({ atMs }) =>
-              !isNowInSight ||
-              Math.abs(shareOfDomain(domain, atMs) - shareOfDomain(domain, nowMs)) > wordShare,
-          )
-          .map(({ atMs, label }) => (
-            <span key={atMs} className={styles.tick} style={{ left: place(atMs) }}>
-              {label}
-            </span>
-          ))}
-        {isNowInSight && (
-          <span className={styles.today} style={{ left: place(nowMs) }}>
-            {t('season.today')}
-          </span>
-        )}
-      </div>
+      <TimeAxis {...ruler} today={t('season.today')} isRuled isCrowded />
       <div className={styles.frame}>
-        <div className={styles.lines} aria-hidden>
-          {ticks.map(({ atMs }) => (
-            <span key={atMs} className={styles.line} style={{ left: place(atMs) }} />
-          ))}
-          {isNowInSight && <span className={styles.now} style={{ left: place(nowMs) }} />}
-        </div>
+        <TimeLines {...ruler} />
         {[true, false].map((isOwn) => {
           const group = fruits.filter(({ isOwnKind }) => isOwnKind === isOwn)
           if (group.length === 0) return null
@@ -100,7 +74,7 @@ export function FruitYear(props: FruitYearProps) {
                         onPointerLeave={() => setTold({ fruit })}
                         aria-hidden
                       >
-                        <Year fruit={fruit} domain={domain} place={place} />
+                        <Year fruit={fruit} domain={domain} />
                       </span>
                     </a>
                   </li>
@@ -117,10 +91,10 @@ export function FruitYear(props: FruitYearProps) {
 interface YearProps {
   fruit: FruitSeason
   domain: TimeDomain
-  place: (atMs: number) => string
 }
 
-function Year({ fruit, domain, place }: YearProps) {
+function Year({ fruit, domain }: YearProps) {
+  const place = (atMs: number) => placeInDomain(domain, atMs)
   return (
     <>
       {supplyStretches(fruit.weeks, domain.fromMs).map(({ supply, fromMs, toMs }) => (

@@ -8,6 +8,7 @@ import { formatShare } from '../parts/quantity/format-share.ts'
 import { JarVessel } from '../parts/vessel/jar-vessel.tsx'
 import type { TimeAxisKind } from './time-labels.ts'
 import {
+  placeInDomain,
   shareOfDomain,
   steepsStill,
   type Timeline,
@@ -37,7 +38,7 @@ export function JarTimeline(props: JarTimelineProps) {
   const [told, setTold] = useState<string>()
   const { domain, rows } = timeline
   const ticks = useTimeTicks(axis, domain, 8)
-  const place = (atMs: number) => `${100 * shareOfDomain(domain, atMs)}%`
+  const place = (atMs: number) => placeInDomain(domain, atMs)
   const isBesideNow = (atMs: number) =>
     Math.abs(shareOfDomain(domain, atMs) - shareOfDomain(domain, nowMs)) < wordShare
   // The page may be a minute older than the clock.

@@ -10,14 +10,11 @@ import {
   type OccupancyBar,
   type OccupancyRow,
 } from './occupancy-rows.ts'
-import { shareOfDomain } from './timeline-rows.ts'
+import { TimeAxis, TimeLines } from './time-ruler.tsx'
+import { placeInDomain } from './timeline-rows.ts'
 import { useOccupancyWords, type BarNames } from './use-occupancy-words.ts'
 import { useMonthTicks } from './use-month-ticks.ts'
 import styles from './occupancy-chart.module.css'
-
-/** Shares of the axis before and after now in which a mark would stand under its word. */
-const wordBefore = 0.02
-const wordAfter = 0.1
 
 export interface OccupancyChartProps extends BarNames {
   occupancy: Occupancy
@@ -38,13 +35,8 @@ export function OccupancyChart({
   const words = useOccupancyWords(names)
   const [told, setTold] = useState<OccupancyBar>()
   const frame = useRef<HTMLUListElement>(null)
-  const ticks = useMonthTicks(domain)
-  const place = (atMs: number) => `${100 * shareOfDomain(domain, atMs)}%`
-  const isNowInSight = nowMs >= domain.fromMs && nowMs <= domain.toMs
-  const isBesideNow = (atMs: number) => {
-    const after = shareOfDomain(domain, atMs) - shareOfDomain(domain, nowMs)
-    return after > -wordBefore && after < wordAfter
-  }
+  const ruler = { domain, ticks: useMonthTicks(domain), nowMs }
+  const place = (atMs: number) => placeInDomain(domain, atMs)
   const jarName = (jarId: string) => rows.find(({ jar }) => jar.jarId === jarId)?.jar.name ?? ''
   const first = rows.find(({ bars }) => bars.length > 0)?.bars[0]
   const stop = told ?? first
@@ -63,27 +55,9 @@ export function OccupancyChart({
         <p>{told ? words.bar(jarName(told.jarId), told) : t('season.jars.hint')}</p>
         {told && actOf(told)}
       </div>
-      <div className={styles.axis} aria-hidden>
-        {ticks
-          .filter(({ atMs }) => !isNowInSight || !isBesideNow(atMs))
-          .map(({ atMs, label }) => (
-            <span key={atMs} className={styles.tick} style={{ left: place(atMs) }}>
-              {label}
-            </span>
-          ))}
-        {isNowInSight && (
-          <span className={styles.today} style={{ left: place(nowMs) }}>
-            {t('season.today')}
-          </span>
-        )}
-      </div>
+      <TimeAxis {...ruler} today={t('season.today')} todayStands="after" isRuled isCrowded />
       <div className={styles.frame}>
-        <div className={styles.lines} aria-hidden>
-          {ticks.map(({ atMs }) => (
-            <span key={atMs} className={styles.line} style={{ left: place(atMs) }} />
-          ))}
-          {isNowInSight && <span className={styles.now} style={{ left: place(nowMs) }} />}
-        </div>
+        <TimeLines {...ruler} />
         <ul ref={frame} className={styles.rows} aria-label={t('season.jars.label')}>
           {rows.map((row) => (
             <JarRow key={row.jar.jarId} row={row}>

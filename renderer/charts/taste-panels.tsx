@@ -12,7 +12,7 @@ import {
   type TasteTime,
   type TastedLot,
 } from './taste-rows.ts'
-import { shareOfDomain } from './timeline-rows.ts'
+import { placeInDomain, shareOfDomain } from './timeline-rows.ts'
 import type { TimeDomain } from './time-axis.ts'
 import { useAgeTicks } from './use-age-ticks.ts'
 import { useTimeTicks } from './use-time-ticks.ts'
@@ -64,7 +64,7 @@ function Panel({ panel, lots, domain, by }: PanelProps) {
   const dates = useTimeTicks('dates', domain, 3)
   const ages = useAgeTicks(domain, 3)
   const ticks = by === 'date' ? dates : ages
-  const left = (xMs: number) => `${100 * shareOfDomain(domain, xMs)}%`
+  const left = (xMs: number) => placeInDomain(domain, xMs)
   return (
     <li className={styles.panel}>
       <h4 className={styles.title} aria-hidden>

@@ -38,6 +38,10 @@ export function timelineOf(spans: readonly JarSpan[], nowMs: number): Timeline {
 export const shareOfDomain = ({ fromMs, toMs }: TimeDomain, atMs: number): number =>
   Math.min(1, Math.max(0, (atMs - fromMs) / (toMs - fromMs)))
 
+/** The same as a style's distance from the left. */
+export const placeInDomain = (domain: TimeDomain, atMs: number): string =>
+  `${100 * shareOfDomain(domain, atMs)}%`
+
 /** Whether a bar is of fruit that still stands under its spirit. */
 export const steepsStill = ({ stage, isOpen }: TimelineBar): boolean =>
   isOpen && stage === 'steeping'
