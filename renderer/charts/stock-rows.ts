@@ -1,13 +1,9 @@
 /** Stock of one kind as rows of one chart: months gone, now, and months to come with their band. */
 import type { KindStock } from '../../shared/schemas/shelf.ts'
+import type { PastAndForecastRow } from './past-and-forecast.tsx'
 import { amountTicks } from './time-axis.ts'
 
-export interface StockRow {
-  readonly atMs: number
-  readonly past?: number
-  readonly forecast?: number
-  readonly band?: readonly [number, number]
-}
+export type StockRow = PastAndForecastRow
 
 /** The row at now belongs to both parts, so that the line does not break there. */
 export function stockRows({ past, forecast, volumeMl }: KindStock, nowMs: number): StockRow[] {
