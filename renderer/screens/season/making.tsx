@@ -1,7 +1,7 @@
 /** How far a plan in the making is, how good the best so far, and a way to stop it. */
 import { useSettings } from '../../app/settings.tsx'
 import { useWords } from '../../app/words/use-words.ts'
-import { Button } from '../../parts/button/button.tsx'
+import { WorkProgress } from '../../parts/progress/work-progress.tsx'
 import { formatShare } from '../../parts/quantity/format-share.ts'
 import { formatSeconds } from './format-seconds.ts'
 import type { SeasonWork } from './use-season-job.ts'
@@ -27,25 +27,20 @@ export function Making({ work: { job, isMaking, stop }, hasOlder }: MakingProps)
       : []),
   ]
   return (
-    <div className={styles.making}>
-      <div className={styles.words}>
-        <p className={styles.step} aria-live="polite">
-          {t(job ? `season.step.${job.step}` : 'season.jobState.running')}
+    <WorkProgress
+      label={t('season.making.label')}
+      step={t(job ? `season.step.${job.step}` : 'season.jobState.running')}
+      share={job?.progress ?? 0}
+      stopWord={t('season.making.cancel')}
+      onStop={stop}
+      isProminent
+    >
+      <p className={styles.quiet}>{told.join(' · ')}</p>
+      {(hasOlder || job?.plan) && (
+        <p className={styles.quiet}>
+          {t(job?.plan ? 'season.making.explaining' : 'season.making.stays')}
         </p>
-        <progress
-          className={styles.bar}
-          max={1}
-          value={job?.progress ?? 0}
-          aria-label={t('season.making.label')}
-        />
-        <p className={styles.quiet}>{told.join(' · ')}</p>
-        {(hasOlder || job?.plan) && (
-          <p className={styles.quiet}>
-            {t(job?.plan ? 'season.making.explaining' : 'season.making.stays')}
-          </p>
-        )}
-      </div>
-      <Button onPress={stop}>{t('season.making.cancel')}</Button>
-    </div>
+      )}
+    </WorkProgress>
   )
 }
