@@ -1,8 +1,7 @@
 /** Which of the batches to show: by stage, with how many there are of each, and by words. */
-import { Input, Label, SearchField } from 'react-aria-components'
 import { useWords } from '../../app/words/use-words.ts'
 import type { BatchSummary } from '../../../shared/schemas/cellar.ts'
-import { classes } from '../../parts/classes.ts'
+import { SearchBox } from '../../parts/fields/search-box.tsx'
 import { Segments } from '../../parts/fields/segments.tsx'
 import { stageGroupOf, stageGroups, type StageGroup } from './stage-groups.ts'
 import styles from './batch-filter.module.css'
@@ -35,10 +34,7 @@ export function BatchFilter({ all, group, onGroup, search, onSearch, shown }: Ba
         onChange={onGroup}
         choices={choices}
       />
-      <SearchField className={classes(styles.search)} value={search} onChange={onSearch}>
-        <Label className="visually-hidden">{t('batches.search')}</Label>
-        <Input className={classes(styles.input)} placeholder={t('batches.search')} />
-      </SearchField>
+      <SearchBox label={t('batches.search')} value={search} onChange={onSearch} />
       <output className="visually-hidden">{t('batches.shown', { shown, all: all.length })}</output>
     </div>
   )

@@ -1,6 +1,5 @@
 /** Adds a vessel, or changes one: its name, kind, size, and whether it is still in use. */
 import { useState } from 'react'
-import { Checkbox } from 'react-aria-components'
 import { useWords } from '../../app/words/use-words.ts'
 import type { Answer } from '../../../shared/channels.ts'
 import { JarShape, type Jar } from '../../../shared/schemas/cellar.ts'
@@ -8,9 +7,9 @@ import { newId } from '../../app/new-id.ts'
 import { useWrite } from '../../app/queries.ts'
 import { useSettings } from '../../app/settings.tsx'
 import { Button } from '../../parts/button/button.tsx'
-import { classes } from '../../parts/classes.ts'
 import { Form } from '../../parts/dialog/form.tsx'
 import { DialogActions, SheetDialog } from '../../parts/dialog/sheet-dialog.tsx'
+import { Check } from '../../parts/fields/check.tsx'
 import { FailureNote } from '../../parts/failure/failure-note.tsx'
 import { ChoiceField } from '../../parts/fields/choice-field.tsx'
 import { TextInput } from '../../parts/fields/text-input.tsx'
@@ -97,15 +96,9 @@ function JarForm({ wanted, onClose }: { wanted: JarWanted; onClose: () => void }
         </span>
       </div>
       {given && (
-        <Checkbox
-          className={classes(styles.check)}
-          isSelected={isRetired}
-          onChange={setRetired}
-          isInvalid={retireProblem !== undefined}
-        >
-          <span className={styles.box} aria-hidden />
+        <Check isSelected={isRetired} onChange={setRetired} isInvalid={retireProblem !== undefined}>
           {t('cellarRoom.jarForm.retired')}
-        </Checkbox>
+        </Check>
       )}
       <p role="alert" className={styles.problem}>
         {retireProblem}

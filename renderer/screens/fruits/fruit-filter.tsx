@@ -1,7 +1,6 @@
 /** Which of the fruits to show: all, those in season, the maker's own; and by words. */
-import { Input, Label, SearchField } from 'react-aria-components'
 import { useWords } from '../../app/words/use-words.ts'
-import { classes } from '../../parts/classes.ts'
+import { SearchBox } from '../../parts/fields/search-box.tsx'
 import { Segments } from '../../parts/fields/segments.tsx'
 import styles from './fruit-filter.module.css'
 import { fruitGroups, isInGroup, type FruitGroup, type ListedFruit } from './list-of-fruits.ts'
@@ -32,10 +31,7 @@ export function FruitFilter(props: FruitFilterProps) {
         onChange={onGroup}
         choices={choices}
       />
-      <SearchField className={classes(styles.search)} value={search} onChange={onSearch}>
-        <Label className="visually-hidden">{t('fruits.search')}</Label>
-        <Input className={classes(styles.input)} placeholder={t('fruits.search')} />
-      </SearchField>
+      <SearchBox label={t('fruits.search')} value={search} onChange={onSearch} />
       <output className="visually-hidden">{t('fruits.shown', { shown, all: all.length })}</output>
     </div>
   )

@@ -1,8 +1,9 @@
 /** First and last month, the best ones, and how far the Mediterranean is ahead. */
-import { Checkbox, CheckboxGroup, Label } from 'react-aria-components'
+import { CheckboxGroup, Label } from 'react-aria-components'
 import { useSettings } from '../../app/settings.tsx'
 import { useWords } from '../../app/words/use-words.ts'
 import { classes } from '../../parts/classes.ts'
+import { Check } from '../../parts/fields/check.tsx'
 import { ChoiceField } from '../../parts/fields/choice-field.tsx'
 import { Section } from '../../parts/page/page.tsx'
 import { NumberField } from '../../parts/quantity/number-field.tsx'
@@ -19,14 +20,9 @@ export function SeasonFields({ draft, onChange }: Omit<DraftFieldsProps, 'showsP
   }))
   return (
     <Section title={t('fruits.form.season')}>
-      <Checkbox
-        className={classes(styles.check)}
-        isSelected={draft.isSeasonal}
-        onChange={(isSeasonal) => onChange({ isSeasonal })}
-      >
-        <span className={styles.box} aria-hidden />
+      <Check isSelected={draft.isSeasonal} onChange={(isSeasonal) => onChange({ isSeasonal })}>
         {t('fruits.form.isSeasonal')}
-      </Checkbox>
+      </Check>
       {draft.isSeasonal && (
         <>
           <div className={styles.row}>
@@ -63,10 +59,9 @@ export function SeasonFields({ draft, onChange }: Omit<DraftFieldsProps, 'showsP
             <Label className={classes(styles.legend)}>{t('fruits.form.peak')}</Label>
             <div className={styles.months}>
               {months.map(({ value, label }) => (
-                <Checkbox key={value} value={value} className={classes(styles.check)}>
-                  <span className={styles.box} aria-hidden />
+                <Check key={value} value={value}>
                   {label}
-                </Checkbox>
+                </Check>
               ))}
             </div>
           </CheckboxGroup>

@@ -1,7 +1,6 @@
 /** What must not be passed. */
-import { Checkbox } from 'react-aria-components'
+import { Check } from '../../../parts/fields/check.tsx'
 import { useWords } from '../../../app/words/use-words.ts'
-import { classes } from '../../../parts/classes.ts'
 import { QuantityField } from '../../../parts/quantity/quantity-field.tsx'
 import type { SeasonLimits } from '../../../../shared/schemas/season.ts'
 import styles from './wishes.module.css'
@@ -33,14 +32,12 @@ export function LimitsForm({ limits, onChange }: LimitsFormProps) {
         />
       </div>
       <div>
-        <Checkbox
-          className={classes(styles.check)}
+        <Check
           isSelected={limits.isSpiritAtHandOnly}
           onChange={(isSpiritAtHandOnly) => onChange({ ...limits, isSpiritAtHandOnly })}
         >
-          <span className={styles.box} aria-hidden />
           {t('season.wishes.spiritAtHand')}
-        </Checkbox>
+        </Check>
       </div>
     </>
   )

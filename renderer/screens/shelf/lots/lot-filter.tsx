@@ -1,8 +1,7 @@
 /** Which lots to show: by phase, kind, vintage, size and place, and by words. */
-import { Input, Label, SearchField } from 'react-aria-components'
 import { useWords } from '../../../app/words/use-words.ts'
 import { useSettings } from '../../../app/settings.tsx'
-import { classes } from '../../../parts/classes.ts'
+import { SearchBox } from '../../../parts/fields/search-box.tsx'
 import { Segments } from '../../../parts/fields/segments.tsx'
 import { Toggles } from '../../../parts/fields/toggles.tsx'
 import { useShelfName } from '../../../parts/names/use-names.ts'
@@ -42,14 +41,11 @@ export function LotFilterBar({ all, filter, onChange, withGone, onWithGone }: Lo
             })),
           ]}
         />
-        <SearchField
-          className={classes(styles.search)}
+        <SearchBox
+          label={t('shelf.lots.search')}
           value={filter.search}
           onChange={(search) => change({ search })}
-        >
-          <Label className="visually-hidden">{t('shelf.lots.search')}</Label>
-          <Input className={classes(styles.input)} placeholder={t('shelf.lots.search')} />
-        </SearchField>
+        />
       </div>
       <div className={styles.row}>
         <div className={styles.choices}>

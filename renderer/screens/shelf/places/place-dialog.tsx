@@ -1,13 +1,12 @@
 /** Names a place on the shelf, or changes one: how warm and light it is, whether it is used. */
 import { useState } from 'react'
-import { Checkbox } from 'react-aria-components'
 import { useWords } from '../../../app/words/use-words.ts'
 import { newId } from '../../../app/new-id.ts'
 import { useWrite } from '../../../app/queries.ts'
 import { Button } from '../../../parts/button/button.tsx'
-import { classes } from '../../../parts/classes.ts'
 import { Form } from '../../../parts/dialog/form.tsx'
 import { DialogActions, SheetDialog } from '../../../parts/dialog/sheet-dialog.tsx'
+import { Check } from '../../../parts/fields/check.tsx'
 import { FailureNote } from '../../../parts/failure/failure-note.tsx'
 import { Segments } from '../../../parts/fields/segments.tsx'
 import { TextInput } from '../../../parts/fields/text-input.tsx'
@@ -103,15 +102,9 @@ function PlaceForm({ wanted, all, isInUse, onClose }: PlaceDialogProps & { wante
         choices={ShelfLight.options.map((value) => ({ value, label: t(`shelf.light.${value}`) }))}
       />
       {given && (
-        <Checkbox
-          className={classes(styles.check)}
-          isSelected={isRetired}
-          onChange={setRetired}
-          isInvalid={retireProblem !== undefined}
-        >
-          <span className={styles.box} aria-hidden />
+        <Check isSelected={isRetired} onChange={setRetired} isInvalid={retireProblem !== undefined}>
           {t('shelf.places.form.retired')}
-        </Checkbox>
+        </Check>
       )}
       <p role="alert" className={styles.problem}>
         {retireProblem}
