@@ -12,7 +12,7 @@ export default defineConfig({
         input: {
           electron: here('main/hosts/electron/main.ts'),
           browser: here('main/hosts/browser/main.ts'),
-          // Threads of their own: thread.ts starts them from beside these.
+          // A process and a thread of their own, found beside these by worker-file.ts.
           'season-worker': here('main/service/season-worker.ts'),
           'safekeeping-thread': here('main/cellar/safekeeping-thread.ts'),
         },

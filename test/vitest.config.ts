@@ -17,7 +17,9 @@ export default defineConfig({
             'test/{architecture,shared,engine,cellar,papers,service,hosts,demo}/**/*.test.ts',
           ],
           environment: 'node',
-          pool: 'threads',
+          // Processes: V8 of Node 24 may end a whole process when a thread with WebAssembly in it
+          // goes (nodejs/node issue 64500), and the solver is WebAssembly.
+          pool: 'forks',
           // Nothing here keeps state between files, and starting a worker for each costs more than they do.
           isolate: false,
           testTimeout,

@@ -1,21 +1,21 @@
 /**
- * Plans in the making, each in a thread of its own, so that the service answers meanwhile and a
+ * Plans in the making, each in a process of its own, so that the service answers meanwhile and a
  * cancelled one ends at once. Jobs live in memory: a plan is in the book only once it is kept.
  */
 import type { SeasonJob, SeasonPlan } from '../../shared/schemas/season.ts'
 import type { Book } from '../cellar/open-book.ts'
 import type { Progress } from '../engine/index.ts'
-import type { FromWorker, ToPlan } from './season-messages.ts'
+import { startPlanning } from './planning-process.ts'
+import type { ToPlan } from './season-messages.ts'
 import { notFound } from './service-error.ts'
 import type { Session } from './session.ts'
-import { startThread, type Thread } from './thread.ts'
 
 interface Job {
   readonly jobId: string
   /** The book it was asked of: its plan belongs in no other. */
   readonly book: Book
   readonly begunAtMs: number
-  thread: Thread | undefined
+  stop: (() => void) | undefined
   state: SeasonJob['state']
   endedAtMs: number | undefined
   last: Progress
@@ -46,13 +46,13 @@ export function startJob(session: Session, jobId: string, asked: () => ToPlan): 
     jobId,
     book: session.book,
     begunAtMs: performance.now(),
-    thread: undefined,
+    stop: undefined,
     state: 'running',
     endedAtMs: undefined,
     last: { step: 'recipes', progress: 0 },
     plan: undefined,
   }
-  job.thread = startThread<FromWorker>('./season-worker', toPlan, {
+  job.stop = startPlanning(toPlan, {
     onMessage: (message) => {
       if (job.state !== 'running') return
       if (message.kind === 'done') {
@@ -64,7 +64,7 @@ export function startJob(session: Session, jobId: string, asked: () => ToPlan): 
         job.plan = message.progress.plan ?? job.plan
       }
     },
-    onBroken: () => end(job, 'failed'),
+    onEnded: () => end(job, 'failed'),
   })
   jobs.set(jobId, job)
   return told(job)
@@ -99,7 +99,7 @@ function end(job: Job, state: SeasonJob['state']): void {
   if (job.state !== 'running') return
   job.state = state
   job.endedAtMs = performance.now()
-  void job.thread?.end()
+  job.stop?.()
 }
 
 const told = ({ jobId, state, last, begunAtMs, endedAtMs, plan }: Job): SeasonJob => ({

@@ -1,4 +1,4 @@
-/** What the service and its planning thread say to each other. */
+/** What the service and its planning process say to each other. */
 import type { SeasonPlan } from '../../shared/schemas/season.ts'
 import type { Progress, SeasonFacts } from '../engine/index.ts'
 

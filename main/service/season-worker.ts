@@ -1,18 +1,25 @@
-/** The thread in which a season is planned: facts come in, progress and the plan go out. */
-import { parentPort, workerData } from 'node:worker_threads'
+/**
+ * The process in which a season is planned: facts come in, progress and the plan go out. A process,
+ * not a thread: V8 of Node 24 may end the whole process when a thread with WebAssembly in it goes
+ * (nodejs/node issue 64500), and the book's own must outlive any solver.
+ */
 import { planSeason, type SeasonFacts } from '../engine/index.ts'
 import { integerSolver } from './integer-solver.ts'
 import type { FromWorker, ToPlan } from './season-messages.ts'
 
-const { facts, isExplained, timeLimitSeconds } = workerData as ToPlan
-// oxlint-disable-next-line unicorn/require-post-message-target-origin -- a thread has no origin
-const tell = (message: FromWorker) => parentPort?.postMessage(message)
+const tell = (message: FromWorker) => process.send?.(message)
 
-const solve = await integerSolver()
-const plan = planSeason(facts satisfies SeasonFacts, {
-  solve,
-  isExplained,
-  timeLimitSeconds,
-  onProgress: (progress) => tell({ kind: 'progress', progress }),
-})
-tell({ kind: 'done', plan })
+process.once('message', (asked) => void plan(asked as ToPlan))
+// Whoever asked is gone.
+process.once('disconnect', () => process.exit())
+
+async function plan({ facts, isExplained, timeLimitSeconds }: ToPlan): Promise<void> {
+  const solve = await integerSolver()
+  const made = planSeason(facts satisfies SeasonFacts, {
+    solve,
+    isExplained,
+    timeLimitSeconds,
+    onProgress: (progress) => tell({ kind: 'progress', progress }),
+  })
+  tell({ kind: 'done', plan: made })
+}
