@@ -6,26 +6,19 @@ import type { CellarStatus } from '../../shared/channels.ts'
 import { Button } from '../parts/button/button.tsx'
 import { Vessel } from '../parts/vessel/vessel.tsx'
 import { DemoBanner } from './demo-banner.tsx'
+import { Finder } from './finder/finder.tsx'
+import { KeysDialog } from './keys-dialog.tsx'
+import { screens } from './screens.ts'
 import { SettingsDialog } from './settings-dialog.tsx'
+import { useShortcuts, type ShortcutId } from './shortcuts.ts'
 import { useDailyReminder } from './use-daily-reminder.ts'
 import styles from './shell.module.css'
 
-const screens = [
-  { path: '/today', name: 'today' },
-  { path: '/batches', name: 'batches' },
-  { path: '/draft', name: 'draft' },
-  { path: '/marry', name: 'marry' },
-  { path: '/shelf', name: 'shelf' },
-  { path: '/season', name: 'season' },
-  { path: '/bench', name: 'bench' },
-  { path: '/cellar-room', name: 'cellarRoom' },
-  { path: '/fruits', name: 'fruits' },
-  { path: '/safekeeping', name: 'safekeeping' },
-] as const
-
 export function Shell({ cellar, children }: { cellar: CellarStatus; children: ReactNode }) {
   const t = useWords()
-  const [isSettingsOpen, setSettingsOpen] = useState(false)
+  const [sheet, setSheet] = useState<ShortcutId>()
+  const close = () => setSheet(undefined)
+  useShortcuts(setSheet)
   useDailyReminder(cellar.settings.reminders)
   return (
     <div className={styles.shell}>
@@ -44,7 +37,10 @@ export function Shell({ cellar, children }: { cellar: CellarStatus; children: Re
         <Brand />
         <Navigation />
         <div className={styles.foot}>
-          <Button kind="quiet" onPress={() => setSettingsOpen(true)}>
+          <Button kind="quiet" onPress={() => setSheet('find')}>
+            {t('finder.open')}
+          </Button>
+          <Button kind="quiet" onPress={() => setSheet('settings')}>
             {t('shell.settings.open')}
           </Button>
         </div>
@@ -55,11 +51,9 @@ export function Shell({ cellar, children }: { cellar: CellarStatus; children: Re
           {children}
         </main>
       </div>
-      <SettingsDialog
-        settings={cellar.settings}
-        isOpen={isSettingsOpen}
-        onClose={() => setSettingsOpen(false)}
-      />
+      <SettingsDialog settings={cellar.settings} isOpen={sheet === 'settings'} onClose={close} />
+      <KeysDialog isOpen={sheet === 'keys'} onClose={close} />
+      <Finder isOpen={sheet === 'find'} onClose={close} onOpen={setSheet} />
     </div>
   )
 }

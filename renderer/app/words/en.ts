@@ -4,6 +4,7 @@ import { bench } from './en/bench.ts'
 import { codes } from './en/codes.ts'
 import { compare } from './en/compare.ts'
 import { draft } from './en/draft.ts'
+import { finder } from './en/finder.ts'
 import { fruits } from './en/fruits.ts'
 import { labels } from './en/labels.ts'
 import { marry } from './en/marry.ts'
@@ -23,6 +24,7 @@ export const en = {
   compare,
   bench,
   draft,
+  finder,
   fruits,
   labels,
   marry,
