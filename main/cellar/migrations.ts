@@ -250,4 +250,15 @@ export const migrations: readonly Migration[] = [
       ) STRICT;
     `,
   },
+  {
+    version: 71,
+    does: 'keep when an opened spirit was last seen shut; honey has a price in a season',
+    sql: `
+      -- By pantry lot. Nothing evaporates by it: it only ends a question.
+      CREATE TABLE spirit_shut (
+        lot_id TEXT PRIMARY KEY,
+        shut_at TEXT NOT NULL
+      ) STRICT;
+    `,
+  },
 ]

@@ -141,7 +141,8 @@ describe('migrate', () => {
     expect(() => migrate(db, [step(20, 'SELECT 1'), step(10, 'SELECT 1')])).toThrow(/out of order/)
   })
 
-  it('has rising versions, ten apart', () => {
-    expect(migrations.map(({ version }) => version)).toEqual(migrations.map((_, i) => 10 * (i + 1)))
+  it('has rising versions', () => {
+    const versions = migrations.map(({ version }) => version)
+    expect(versions).toEqual([...new Set(versions)].toSorted((a, b) => a - b))
   })
 })

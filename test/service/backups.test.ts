@@ -217,7 +217,8 @@ describe('backups.restore', () => {
     await withPantry(kept)
     const file = await backedUp(kept)
     const bytes = readFileSync(file)
-    bytes[2500] = (bytes[2500] ?? 0) ^ 4
+    // One bit may be padding of the packed stream; so many bytes are not.
+    bytes.fill(0xa5, 2500, 2564)
     writeFileSync(file, bytes)
     expect(await kept.refusal('backups.restore', { file })).toMatchObject({
       code: 'backupFailed',
@@ -243,7 +244,7 @@ describe('a book of an older schema', () => {
     const { ownFile } = kept.options
     const db = new Database(ownFile)
     db.exec('DROP TABLE put_off; DROP TABLE calendar_entry; DROP TABLE calendar_feed')
-    db.exec('DROP TABLE reminder')
+    db.exec('DROP TABLE reminder; DROP TABLE spirit_shut')
     db.pragma('user_version = 60')
     db.close()
     const again = await trial({ ownFile, backsUp: true })
