@@ -1,13 +1,12 @@
 /** Everything the finder can lead to: screens and their views, tools, and what stands in the cellar. */
 import { useMemo } from 'react'
 import { useBatches, useFruitName, useFruits, useJars } from '../../parts/names/use-names.ts'
-import { formatDay } from '../../parts/time/format-time.ts'
+import { useTimes } from '../../parts/time/use-times.ts'
 import { tools } from '../../screens/bench/tools.ts'
 import { seasonViews, viewPath as seasonPath } from '../../screens/season/views.ts'
 import { shelfViews, viewPath as shelfPath } from '../../screens/shelf/views.ts'
 import { useRead } from '../queries.ts'
 import { screens } from '../screens.ts'
-import { useSettings } from '../settings.tsx'
 import { useWords } from '../words/use-words.ts'
 import type { Finding } from './rank-findings.ts'
 
@@ -91,17 +90,16 @@ function useJarFindings(): readonly Finding[] {
 
 function useLotFindings(): readonly Finding[] {
   const { data } = useRead('shelf.lots', { withGone: false })
-  const { locale } = useSettings()
+  const times = useTimes()
   return useMemo(() => {
-    const now = new Date()
     return (data?.lots ?? []).map(({ lot }) => ({
       id: `lot:${lot.id}`,
       kind: 'lot',
       name: lot.name,
-      also: formatDay(lot.bottledAt, locale, now),
+      also: times.day(lot.bottledAt),
       path: `/shelf/${encodeURIComponent(lot.id)}`,
     }))
-  }, [data, locale])
+  }, [data, times])
 }
 
 function useDraftFindings(): readonly Finding[] {
