@@ -40,7 +40,7 @@ export function removeFruit(book: Book, id: string): void {
 
 /**
  * Whether anything names the fruit: a purchase (struck ones too, an undo may bring them back), a
- * draft, a recipe, the plan of a batch.
+ * draft, a recipe, the plan of a batch, a season's wishes or plan.
  */
 export const isFruitNamed = (book: Book, id: string): boolean =>
   book
@@ -52,8 +52,10 @@ export const isFruitNamed = (book: Book, id: string): boolean =>
            SELECT content AS paper FROM draft
            UNION ALL SELECT spec FROM recipe_version
            UNION ALL SELECT spec FROM plan
+           UNION ALL SELECT content FROM season_plan
+           UNION ALL SELECT content FROM season_wishes
          ), json_tree(paper) AS node
-         WHERE node.key = 'fruitId' AND node.atom = :id)`,
+         WHERE node.key IN ('fruitId', 'kindId') AND node.atom = :id)`,
     )
     .pluck()
     .get({ id }) === 1

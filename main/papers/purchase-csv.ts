@@ -1,7 +1,13 @@
 /** The purchase list for a spreadsheet: one row a line, plain numbers in the units that the head names. */
 import { csv, type Cell } from './csv.ts'
 import { paperQuantities } from './paper-quantities.ts'
-import { goodsWords, purchaseGroups, shopWords, type PurchasesToTell } from './purchase-lines.ts'
+import {
+  goodsWords,
+  purchaseGroups,
+  purposeWords,
+  shopWords,
+  type PurchasesToTell,
+} from './purchase-lines.ts'
 
 export function purchaseCsv(purchases: PurchasesToTell): string {
   const { settings, fruitOf } = purchases
@@ -16,6 +22,7 @@ export function purchaseCsv(purchases: PurchasesToTell): string {
     'Count',
     `Price (${settings.currency})`,
     'Bought on',
+    'For',
   ]
   const rows = purchaseGroups(purchases, q).flatMap(({ lines }) =>
     lines.map((line): Cell[] => [
@@ -27,6 +34,7 @@ export function purchaseCsv(purchases: PurchasesToTell): string {
       line.count,
       line.priceMinor === undefined ? undefined : Number((line.priceMinor * perMinor).toFixed(4)),
       line.ticked?.at.slice(0, 10),
+      purposeWords(line, fruitOf),
     ]),
   )
   return csv([head, ...rows])

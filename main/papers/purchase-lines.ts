@@ -20,9 +20,19 @@ export const shopWords: Record<Shop, string> = {
   market: 'Market',
   hedgerow: 'Hedgerow',
   grocer: 'Grocer',
-  spirits: 'Spirit merchant',
+  spirits: 'Spirit shop',
   supplies: 'Bottles and corks',
 }
+
+/** What is done there, as a calendar says it. */
+export const shopDeeds: Record<Shop, string> = {
+  market: 'Buy at the market',
+  hedgerow: 'Gather from the hedgerow',
+  grocer: 'Buy at the grocer',
+  spirits: 'Buy at the spirit shop',
+  supplies: 'Buy bottles and corks',
+}
+
 const shops = Object.keys(shopWords) as Shop[]
 
 /** By week with the shops in order, or by shop with the weeks in order. */
@@ -61,6 +71,24 @@ export function goodsWords(
     case 'label':
       return 'Labels'
   }
+}
+
+/** The kinds it is bought for, each once. */
+export const purposeWords = (
+  { batches }: PurchaseLine,
+  fruitOf: PurchasesToTell['fruitOf'],
+): string => [...new Set(batches.map(({ kindId }) => fruitOf(kindId).nameEn))].join(', ')
+
+/** "Sugar, 2.00 kg, for Sour cherry, Damson": a line of a shopping note. */
+export function shoppingWords(
+  line: PurchaseLine,
+  fruitOf: PurchasesToTell['fruitOf'],
+  q: PaperQuantities,
+): string {
+  const goods = goodsWords(line, fruitOf, q)
+  const purpose = purposeWords(line, fruitOf)
+  const isPlain = purpose === '' || purpose === goods
+  return `${goods}, ${amountWords(line, q)}${isPlain ? '' : `, for ${purpose}`}`
 }
 
 export function amountWords({ massG, volumeMl, count }: PurchaseLine, q: PaperQuantities): string {

@@ -5,12 +5,13 @@ import { addDays, dayOf } from '../engine/index.ts'
 import type { CalendarEntry } from '../papers/calendar.ts'
 import { taskDescription, taskSummary } from '../papers/task-words.ts'
 import type { Task } from '../../shared/schemas/schedule.ts'
+import { purchaseEntries } from './purchase-entries.ts'
 import { batchesInHand, scheduledTasks, timeZoneOf, todayOf, toldTasks } from './schedule.ts'
 import type { Session } from './session.ts'
 
 export type EntrySource = (session: Session) => CalendarEntry[]
 
-const sources: readonly EntrySource[] = [taskEntries]
+const sources: readonly EntrySource[] = [taskEntries, purchaseEntries]
 
 export const calendarEntries = (session: Session): CalendarEntry[] =>
   sources.flatMap((source) => source(session))

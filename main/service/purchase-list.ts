@@ -2,7 +2,12 @@
 import { massOf } from '../../shared/matter.ts'
 import { purchaseTicks, type PurchaseTick } from '../cellar/purchase-store.ts'
 import { newestSeasonPlan } from '../cellar/season-store.ts'
-import type { PurchaseLine, PurchaseList, SeasonPurchase } from '../../shared/schemas/season.ts'
+import type {
+  PurchaseLine,
+  PurchaseList,
+  SeasonPlan,
+  SeasonPurchase,
+} from '../../shared/schemas/season.ts'
 import { msPerDay } from '../../shared/spans-of-time.ts'
 import { instant } from './lot-rows.ts'
 import type { Session } from './session.ts'
@@ -10,13 +15,17 @@ import type { Session } from './session.ts'
 export function purchaseList(session: Session): PurchaseList {
   const kept = newestSeasonPlan(session.book)
   if (!kept) return { weekStarts: [], lines: [], openMinor: 0, paidMinor: 0 }
-  const { plan, keptAt } = kept
+  const { id, plan, keptAt } = kept
   const ticks = currentTicks(session)
   const lines = [...plan.purchases]
     .sort((a, b) => a.week - b.week || compare(a.shop, b.shop) || compare(a.key, b.key))
-    .map((purchase) => lineOf(session, purchase, ticks.get(purchase.key)))
+    .map((purchase) => {
+      const told = { ...purchase, batches: batchesOf(plan, purchase) }
+      return lineOf(session, told, ticks.get(purchase.key))
+    })
   const lastWeek = Math.max(plan.weekCount - 1, ...lines.map(({ week }) => week))
   return {
+    planId: id,
     planKeptAt: keptAt,
     weekStarts: Array.from({ length: lastWeek + 1 }, (_, week) =>
       instant(Date.parse(plan.startAt) + week * 7 * msPerDay),
@@ -45,14 +54,20 @@ export function currentTicks({ book, ledger }: Session): Map<string, PurchaseTic
   )
 }
 
+const batchesOf = ({ batches }: SeasonPlan, { batchKeys }: SeasonPurchase) =>
+  batches
+    .filter(({ key }) => batchKeys.includes(key))
+    .map(({ kindId, startAt }) => ({ kindId, startAt }))
+    .sort((a, b) => compare(a.startAt, b.startAt) || compare(a.kindId, b.kindId))
+
 function lineOf(
   session: Session,
-  purchase: SeasonPurchase,
+  open: PurchaseLine,
   tick: PurchaseTick | undefined,
 ): PurchaseLine {
-  if (!tick) return purchase
+  if (!tick) return open
   const { lineKey: _key, moveId: _move, ...told } = tick
-  return { ...purchase, ticked: { ...told, canBeTakenBack: isUnused(session, tick.lotId) } }
+  return { ...open, ticked: { ...told, canBeTakenBack: isUnused(session, tick.lotId) } }
 }
 
 /** As much is there as was bought; what the pantry keeps no account of can always be taken back. */

@@ -167,7 +167,7 @@ function pantryOf({ ledger }: Session): SeasonFacts['pantry'] {
 function lastPaid({ ledger }: Session): SeasonPrices {
   const fruits = new Map<string, number>()
   const spirits = new Map<number, number>()
-  let sugarMinorPerKg: number | undefined
+  const sweeteners = new Map<'sugar' | 'honey', number>()
   for (const { recorded } of ledger.folded.steps) {
     const { move } = recorded
     if (move.kind !== 'buy' || !move.priceMinor) continue
@@ -175,12 +175,15 @@ function lastPaid({ ledger }: Session): SeasonPrices {
     if (goods.kind === 'fruit' && massG) fruits.set(goods.fruitId, (1000 * priceMinor) / massG)
     if (goods.kind === 'spirit' && volumeMl)
       spirits.set(goods.strengthPctVol, (1000 * priceMinor) / volumeMl)
-    if (goods.kind === 'sweetener' && goods.sweetenerId === 'sugar' && massG)
-      sugarMinorPerKg = (1000 * priceMinor) / massG
+    if (goods.kind === 'sweetener' && massG)
+      sweeteners.set(goods.sweetenerId, (1000 * priceMinor) / massG)
   }
+  const sugarMinorPerKg = sweeteners.get('sugar')
+  const honeyMinorPerKg = sweeteners.get('honey')
   return {
     fruits: [...fruits].map(([fruitId, minorPerKg]) => ({ fruitId, minorPerKg })),
     spirits: [...spirits].map(([strengthPctVol, minorPerL]) => ({ strengthPctVol, minorPerL })),
     ...(sugarMinorPerKg !== undefined && { sugarMinorPerKg }),
+    ...(honeyMinorPerKg !== undefined && { honeyMinorPerKg }),
   }
 }

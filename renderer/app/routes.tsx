@@ -69,7 +69,9 @@ export const Routes = () => (
       <Route path="/">
         <Redirect to="/today" replace />
       </Route>
-      <Route path="/today" component={TodayScreen} />
+      <Route path={/^\/today(?:\/(?<part>calendar))?$/}>
+        {({ part }) => <TodayScreen isCalendarOpen={part === 'calendar'} />}
+      </Route>
       <Route path="/batches" component={BatchesScreen} />
       {/* One route, so that what was recorded last can still be undone once its task is done. */}
       <Route path={/^\/batches\/(?<id>[^/]+)(?:\/do\/(?<task>[^/]+))?$/}>

@@ -100,6 +100,7 @@ export const SeasonPrices = z.strictObject({
     .array(z.strictObject({ strengthPctVol: z.number().min(5).max(97.2), minorPerL: priceMinor }))
     .max(20),
   sugarMinorPerKg: priceMinor.optional(),
+  honeyMinorPerKg: priceMinor.optional(),
   bottleMinor: priceMinor.optional(),
   corkMinor: priceMinor.optional(),
   labelMinor: priceMinor.optional(),
@@ -445,7 +446,13 @@ export const SeasonComparison = z.strictObject({
         .strictObject({
           ...laidDown,
           inJarsMl: amount,
+          /**
+           * What the goods that went into these batches cost: of each priced lot the share that was
+           * used, whenever it was bought. Absent where none of it has a price.
+           */
           spentMinor: amount.optional(),
+          /** False where some of it has no price. */
+          isWholeSpent: z.boolean().optional(),
           firstAt: Instant.optional(),
           batchIds: z.array(Id),
         })
@@ -455,6 +462,7 @@ export const SeasonComparison = z.strictObject({
   moneyMinor: z.strictObject({
     now: amount.optional(),
     earlier: amount.optional(),
+    /** All that was bought in the season, whatever it is for. */
     happened: amount.optional(),
   }),
 })
@@ -463,6 +471,8 @@ export type SeasonComparison = z.infer<typeof SeasonComparison>
 /** A line of the purchase list, bought or not. */
 export const PurchaseLine = z.strictObject({
   ...SeasonPurchase.shape,
+  /** The batches it is bought for, the first to begin first. */
+  batches: z.array(z.strictObject({ kindId: Id, startAt: Instant })),
   ticked: z
     .strictObject({
       at: Instant,
@@ -480,7 +490,8 @@ export const PurchaseLine = z.strictObject({
 export type PurchaseLine = z.infer<typeof PurchaseLine>
 
 export const PurchaseList = z.strictObject({
-  /** Absent while no plan is kept. */
+  /** Both absent while no plan is kept. */
+  planId: Id.optional(),
   planKeptAt: Instant.optional(),
   weekStarts: z.array(Instant),
   /** By week, then by shop. */

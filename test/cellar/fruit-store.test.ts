@@ -70,6 +70,7 @@ describe('isFruitNamed', () => {
 
 describe('isFruitNamed on paper', () => {
   const paper = JSON.stringify({ charges: [{ fruitId: 'medlar', massG: 1000 }], note: 'sloe' })
+  const season = JSON.stringify({ kinds: [{ kindId: 'medlar', because: 'sloe' }] })
 
   it.each([
     ['a draft', `INSERT INTO draft VALUES ('d', '${paper}', '', '')`],
@@ -83,6 +84,8 @@ describe('isFruitNamed on paper', () => {
       `INSERT INTO batch VALUES ('b', 'Medlar', '', '', '');
        INSERT INTO plan VALUES ('b', '', '${paper}', '[]', NULL, NULL)`,
     ],
+    ['the wishes for a season', `INSERT INTO season_wishes VALUES (1, '${season}')`],
+    ['the plan of a season', `INSERT INTO season_plan VALUES ('p', '', '${season}')`],
   ])('finds it in %s, by what it is and not by any word', (_where, insert) => {
     const book = newBook()
     book.exec(insert)

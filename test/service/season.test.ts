@@ -1,3 +1,4 @@
+import ICAL from 'ical.js'
 import { describe, expect, it } from 'vitest'
 import type { SeasonJob, SeasonWishes } from '../../shared/schemas/season.ts'
 import { textOfPdf } from './pdf-text.ts'
@@ -26,6 +27,21 @@ async function ended({ ask }: Trial, jobId: string): Promise<SeasonJob> {
     if (job.state !== 'running') return job
     await new Promise((resolve) => setTimeout(resolve, 20))
   }
+}
+
+/** Read by a parser that is not ours. */
+function eventsOf(ics: string) {
+  const calendar = new ICAL.Component(ICAL.parse(ics) as string)
+  return new Map(
+    calendar.getAllSubcomponents('vevent').map((found) => {
+      const event = new ICAL.Event(found)
+      const { uid, summary, description, sequence, duration } = event
+      const status = String(found.getFirstPropertyValue('status'))
+      const firstDay = event.startDate.toString()
+      const days = duration.toSeconds() / 86_400
+      return [uid, { firstDay, days, summary, description, sequence, status }]
+    }),
+  )
 }
 
 const start = { isExplained: false, timeLimitSeconds: 20 }
@@ -136,6 +152,10 @@ describe('season', () => {
     expect(compared).toMatchObject({ from: '2026-11-16T00:00:00.000Z', earlier: { id: 'plan' } })
     const damson = compared.kinds.find(({ kindId }) => kindId === 'damson')!
     expect(damson.happened).toMatchObject({ fruitG: 1000, bottles: 0, batchIds: ['damson'] })
+    // A third of 3 kg for 12 euros, bought before that season began.
+    expect(damson.happened!.spentMinor).toBeCloseTo(400)
+    expect(damson.happened!.isWholeSpent).toBe(true)
+    expect(compared.moneyMinor.happened).toBeUndefined()
     expect(damson.earlier!.volumeMl).toBeGreaterThan(1900)
     t.service.close()
   })
@@ -239,13 +259,69 @@ describe('purchases', () => {
     t.service.close()
   })
 
+  it('stand in the calendar by week and shop, until they are bought or another plan is kept', async () => {
+    const t = await trial()
+    const { fruit } = await t.ask('fruits.page', { fruitId: 'damson' })
+    await t.ask('fruits.keep', { ...fruit, nameEn: 'Damson, "wild"; \\n BEGIN:VEVENT' })
+    await withPlan(t)
+    const { lines, planId } = await t.ask('purchases.list', {})
+    expect(planId).toBe('plan')
+    const groups = Map.groupBy(lines, ({ from, shop }) => `${from.slice(0, 10)}.${shop}`)
+    const entries = async () => {
+      const { ics } = await t.ask('calendar.file', {})
+      return new Map([...eventsOf(ics)].filter(([uid]) => uid.startsWith('buy.')))
+    }
+    const uidOf = (group: string) => `buy.plan.${group}@ratafia`
+    const first = await entries()
+    expect([...first.keys()].toSorted()).toEqual([...groups.keys()].map(uidOf).toSorted())
+    const [group = '', own = []] = [...groups].find(([, { length }]) => length > 1) ?? []
+    const monday = group.slice(0, 10)
+    expect(first.get(uidOf(group))).toMatchObject({
+      firstDay: monday,
+      days: 7,
+      summary: 'Buy bottles and corks',
+      sequence: 0,
+      status: 'CONFIRMED',
+    })
+    const told = first.get(uidOf(group))?.description.split('\n') ?? []
+    expect(told).toHaveLength(own.length)
+    expect(told[0]).toBe(
+      `Bottles of 500 mL, ${own[0]?.count}, for Damson, "wild"; \\n BEGIN:VEVENT`,
+    )
+
+    const tickOff = async (bought: typeof lines) => {
+      for (const [index, { key }] of bought.entries())
+        await t.ask('purchases.tick', {
+          key: `${bought.length}-${index}`,
+          lineKey: key,
+          isTicked: true,
+        })
+    }
+    await tickOff(own.slice(0, 1))
+    const less = (await entries()).get(uidOf(group))
+    expect(less).toMatchObject({ sequence: 1, status: 'CONFIRMED' })
+    expect(less?.description.split('\n')).toEqual(told.slice(1))
+    await tickOff(own.slice(1))
+    expect((await entries()).get(uidOf(group))).toMatchObject({ sequence: 2, status: 'CANCELLED' })
+
+    t.setNow('2026-11-20T19:00:00Z')
+    await t.ask('season.keepPlan', { id: 'other', jobId: 'job' })
+    const after = [...(await entries())]
+    const of = (plan: string) => after.filter(([uid]) => uid.startsWith(`buy.${plan}.`))
+    expect(of('plan').map(([, { status }]) => status)).toEqual(of('plan').map(() => 'CANCELLED'))
+    // What was bought for the plan before is bought.
+    expect(of('other')).toHaveLength(groups.size - 1)
+    t.service.close()
+  })
+
   it('are printed and handed to a spreadsheet, by week and by shop', async () => {
     const t = await trial()
     await withPlan(t)
     const { csv, fileName } = await t.ask('purchases.csv', { by: 'shop' })
     expect(fileName).toBe('purchases 2026-11-20.csv')
     const [head, ...rows] = csv.trimEnd().split('\r\n')
-    expect(head).toBe('Week of,Shop,Goods,g,mL,Count,Price (EUR),Bought on')
+    expect(head).toBe('Week of,Shop,Goods,g,mL,Count,Price (EUR),Bought on,For')
+    expect(rows.every((row) => row.endsWith(',Damson'))).toBe(true)
     const { lines } = await t.ask('purchases.list', {})
     expect(rows).toHaveLength(lines.length)
     for (const by of ['week', 'shop'] as const) {

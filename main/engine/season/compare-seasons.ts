@@ -4,7 +4,9 @@ import type {
   SeasonComparison,
   SeasonPlan,
 } from '../../../shared/schemas/season.ts'
+import { massOf } from '../../../shared/matter.ts'
 import { msPerDay } from '../../../shared/spans-of-time.ts'
+import { stepsOf } from '../ledger/batch-story.ts'
 import type { CellarState } from '../ledger/cellar-state.ts'
 import type { Step } from '../ledger/fold.ts'
 import { liquidVolumeMl } from '../solution/liquid-volume.ts'
@@ -73,6 +75,7 @@ interface BatchBegun {
   readonly bottledMl: number
   readonly bottles: number
   readonly inJarsMl: number
+  readonly spent: GoodsSpent
 }
 
 /** Batches whose first fruit went into a jar in that time. */
@@ -94,6 +97,7 @@ function batchesBegun({ steps, cellar }: Comparing, fromMs: number, toMs: number
         bottledMl: sum(lots.map(({ filledCount, bottleSizeMl }) => filledCount * bottleSizeMl)),
         bottles: sum(lots.map(({ filledCount }) => filledCount)),
         inJarsMl: sum(jars.map(({ bodies }) => liquidVolumeMl(bodies.free))),
+        spent: spentOn(batchId, steps, cellar),
       },
     ]
   })
@@ -108,11 +112,43 @@ function happenedOf(begun: readonly BatchBegun[], kindId: string) {
       volumeMl: sum(own.map(({ bottledMl }) => bottledMl)),
       bottles: sum(own.map(({ bottles }) => bottles)),
       inJarsMl: sum(own.map(({ inJarsMl }) => inJarsMl)),
+      ...toldSpent(own.map(({ spent }) => spent)),
       firstAt: instant(Math.min(...own.map(({ firstMs }) => firstMs))),
       batchIds: own.map(({ batchId }) => batchId),
     },
   }
 }
+
+/** What goods cost, and whether all of them have a price. */
+interface GoodsSpent {
+  readonly minor: number
+  readonly hasPrice: boolean
+  readonly isWhole: boolean
+}
+
+/** Each lot's price goes with the share of it that went into the batch's jars. */
+function spentOn(batchId: string, steps: readonly Step[], cellar: CellarState): GoodsSpent {
+  const used = stepsOf(steps, batchId)
+    .filter(({ recorded: { move } }) => 'batchId' in move && move.batchId === batchId)
+    .flatMap(({ effect }) => effect.transfers)
+    .flatMap(({ from, matter }) => {
+      const lot = from.startsWith('lot:') ? cellar.lots.get(from.slice('lot:'.length)) : undefined
+      return lot ? { priceMinor: lot.priceMinor, share: massOf(matter) / massOf(lot.bought) } : []
+    })
+  return {
+    minor: sum(used.map(({ priceMinor = 0, share }) => priceMinor * share)),
+    hasPrice: used.some(({ priceMinor }) => priceMinor !== undefined),
+    isWhole: used.every(({ priceMinor }) => priceMinor !== undefined),
+  }
+}
+
+const toldSpent = (spent: readonly GoodsSpent[]) =>
+  spent.some(({ hasPrice }) => hasPrice)
+    ? {
+        spentMinor: sum(spent.map(({ minor }) => minor)),
+        isWholeSpent: spent.every(({ isWhole }) => isWhole),
+      }
+    : {}
 
 /** The plan of the season before: the newest kept at least half a year before this one's start. */
 export function seasonBefore(

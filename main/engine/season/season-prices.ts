@@ -30,7 +30,10 @@ export function pricesOf(asked: SeasonPrices, lastPaid: SeasonPrices, fruitFacto
       return near && (near.minorPerL / 1000) * (strengthPctVol / near.strengthPctVol)
     },
     sweetenerMinorPerG: (id) => {
-      const perKg = id === 'sugar' ? (asked.sugarMinorPerKg ?? lastPaid.sugarMinorPerKg) : undefined
+      const perKg =
+        id === 'sugar'
+          ? (asked.sugarMinorPerKg ?? lastPaid.sugarMinorPerKg)
+          : (asked.honeyMinorPerKg ?? lastPaid.honeyMinorPerKg)
       return perKg === undefined ? undefined : perKg / 1000
     },
     bottleMinor: asked.bottleMinor ?? lastPaid.bottleMinor,

@@ -1,5 +1,6 @@
 /** What needs hands now, across all batches, in the order of what is lost by waiting. */
 import { useEffect, useRef, useState } from 'react'
+import { useLocation } from 'wouter'
 import type { Today } from '../../../shared/schemas/schedule.ts'
 import { useRead } from '../../app/queries.ts'
 import { useWords } from '../../app/words/use-words.ts'
@@ -21,15 +22,25 @@ import { TaskViews } from './task-views.tsx'
 import { useTodayActs, type TodayActs } from './use-today-acts.ts'
 import styles from './today-screen.module.css'
 
-export function TodayScreen() {
+/** The calendar has a path of its own: other screens lead to it. */
+const calendarPath = '/today/calendar'
+
+export function TodayScreen({ isCalendarOpen }: { isCalendarOpen: boolean }) {
   const t = useWords()
+  const [, navigate] = useLocation()
   const today = useRead('today.list', {})
   useNewDay(today.refetch)
-  if (today.data) return <TodayPage today={today.data} />
   return (
-    <Page title={t('today.title')}>
-      <ReadState query={today}>{() => null}</ReadState>
-    </Page>
+    <>
+      {today.data ? (
+        <TodayPage today={today.data} />
+      ) : (
+        <Page title={t('today.title')}>
+          <ReadState query={today}>{() => null}</ReadState>
+        </Page>
+      )}
+      {isCalendarOpen && <CalendarDialog onClose={() => navigate('/today', { replace: true })} />}
+    </>
   )
 }
 
@@ -46,8 +57,8 @@ function useNewDay(readAgain: () => unknown) {
 
 function TodayPage({ today }: { today: Today }) {
   const t = useWords()
+  const [, navigate] = useLocation()
   const [view, setView] = useState<View>('need')
-  const [isCalendarOpen, setCalendarOpen] = useState(false)
   const acts = useTodayActs(today.batches)
   const { now, week, putOff, batches, cautions } = today
   const isQuiet = [now, week, putOff, cautions, today.cameReady, today.fading].every(
@@ -72,7 +83,7 @@ function TodayPage({ today }: { today: Today }) {
     <Page
       title={t('today.title')}
       lead={<Lead today={today} />}
-      actions={<Button onPress={() => setCalendarOpen(true)}>{t('today.calendar.open')}</Button>}
+      actions={<Button onPress={() => navigate(calendarPath)}>{t('today.calendar.open')}</Button>}
     >
       <BackupWarning />
       <div className={styles.top}>
@@ -100,7 +111,6 @@ function TodayPage({ today }: { today: Today }) {
       <Fading fading={today.fading} />
       <RunningLow kinds={today.runningLow} />
       <PutOffSection tasks={putOff} batches={batches} acts={acts} />
-      {isCalendarOpen && <CalendarDialog onClose={() => setCalendarOpen(false)} />}
     </Page>
   )
 }

@@ -319,10 +319,12 @@ export const line = (changed: Partial<PurchaseLine> = {}): PurchaseLine => ({
   atHandMl: 1000,
   priceMinor: 6840,
   batchKeys: ['cherry-32'],
+  batches: [{ kindId: 'sour_cherry', startAt: weekAt(32) }],
   ...changed,
 })
 
 export const purchases = (changed: Partial<PurchaseList> = {}): PurchaseList => ({
+  planId: 'kept',
   planKeptAt: weekAt(0),
   weekStarts: Array.from({ length: 52 }, (_, week) => weekAt(week)),
   lines: [
@@ -437,6 +439,7 @@ export const comparison: SeasonComparison = {
         bottles: 3,
         inJarsMl: 2320,
         spentMinor: 3100,
+        isWholeSpent: false,
         firstAt: weekAt(-11),
         batchIds: ['damson'],
       },

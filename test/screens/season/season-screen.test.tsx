@@ -372,7 +372,17 @@ describe('the purchase list', () => {
     show('/season/buy', kept)
     const rows = (await screen.findAllByRole('row')).map(plain)
     expect(rows[1]).toBe('This week and overdue')
-    expect(rows[2]).toContain('Spirit 96.0 % vol1.00 L more is at hand3.60 L€68.40')
+    expect(rows[2]).toContain('Spirit 96.0 % volfor Sour cherry1.00 L more is at hand3.60 L€68.40')
+  })
+
+  it('tells the batches of one kind apart, and leads to the calendar', async () => {
+    const twice = [32, 34].map((week) => ({ kindId: 'sour_cherry', startAt: weekAt(week) }))
+    const lines = [line({ batches: [...twice, { kindId: 'damson', startAt: weekAt(40) }] })]
+    show('/season/buy', { ...kept, 'purchases.list': purchases({ lines }) })
+    const row = plain(await screen.findByRole('row', { name: /Spirit 96/ }))
+    expect(row).toMatch(/for Sour cherry of \d+ \w+( \d+)?, Sour cherry of .+,? and Damson/)
+    const link = screen.getByRole('link', { name: 'Set up the calendar' })
+    expect(link.getAttribute('href')).toBe('#/today/calendar')
   })
 
   it('ticks a line off with what was really bought and paid', async () => {
@@ -434,8 +444,11 @@ describe('last season', () => {
     expect(row).toContain('5.20 L, 10 bottles')
     expect(row).toContain('1.50 L, 3 bottles')
     expect(row).toContain('2.32 L still in jars')
+    expect(row).toContain('goods for at least €31.00')
     expect(row).toContain('4.20 L, 8 bottles')
-    expect(plain(screen.getByRole('row', { name: /Money/ }))).toBe('Money€160.00€124.80€142.50')
+    expect(plain(screen.getByRole('row', { name: /Money/ }))).toBe(
+      'Money, all purchases€160.00€124.80€142.50',
+    )
   })
 
   it('asks for the plan just made while it is not kept', async () => {

@@ -1,5 +1,6 @@
 /** The purchase list: this week on top, ticked off as it is bought, printed or saved. */
 import { useState } from 'react'
+import { Link } from 'wouter'
 import { useRead } from '../../../app/queries.ts'
 import { useWords } from '../../../app/words/use-words.ts'
 import { ReadState } from '../../../parts/failure/read-state.tsx'
@@ -85,6 +86,9 @@ function List({ list }: { list: PurchaseList }) {
           {told}
         </output>
       )}
+      <p className={styles.note}>
+        {t('season.buy.calendar')} <Link href="/today/calendar">{t('season.buy.toCalendar')}</Link>
+      </p>
       <PurchaseTable groups={groups} titleOf={title} onTick={setTicking} />
       <TickDialog
         line={ticking}

@@ -33,6 +33,9 @@ export function PurchaseTable({ groups, titleOf, onTick }: PurchaseTableProps) {
       cell: (line) => (
         <>
           {words.goods(line)}
+          {words.purpose(line) !== undefined && (
+            <span className={styles.small}>{words.purpose(line)}</span>
+          )}
           {!line.ticked && words.atHand(line) && (
             <span className={styles.small}>{words.atHand(line)}</span>
           )}

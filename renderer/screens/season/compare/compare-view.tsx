@@ -130,12 +130,14 @@ function Happened({ happened }: { happened: NonNullable<Kind['happened']> }) {
   const t = useWords()
   const times = useTimes()
   const { text } = useQuantities()
-  const { inJarsMl, spentMinor, firstAt } = happened
+  const { inJarsMl, spentMinor, isWholeSpent, firstAt } = happened
   const told = [
     firstAt !== undefined && t('season.compare.first', { day: times.day(firstAt) }),
     inJarsMl > 0 && t('season.compare.inJars', { volume: text(inJarsMl, 'volume') }),
     spentMinor !== undefined &&
-      t('season.compare.spent', { money: text(Math.round(spentMinor), 'money') }),
+      t(isWholeSpent === false ? 'season.compare.spentAtLeast' : 'season.compare.spent', {
+        money: text(Math.round(spentMinor), 'money'),
+      }),
   ]
   return told.filter((words) => words !== false).join(' · ')
 }

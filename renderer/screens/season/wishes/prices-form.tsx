@@ -83,13 +83,15 @@ export function PricesForm({ prices, spiritPctVol, kindIds, plan, onChange }: Pr
             (line) => line.what === 'spirit' && line.strengthPctVol === spiritPctVol,
           ),
         )}
-        {field(
-          'sugar',
-          t(`season.wishes.priceOf.${mass.id}`, { name: t('season.wishes.sugar') }),
-          prices.sugarMinorPerKg,
-          mass,
-          (sugarMinorPerKg) => ({ ...prices, sugarMinorPerKg }),
-          reckonedPrice(plan, (line) => line.sweetenerId === 'sugar'),
+        {(['sugar', 'honey'] as const).map((id) =>
+          field(
+            id,
+            t(`season.wishes.priceOf.${mass.id}`, { name: t(`parts.goods.${id}`) }),
+            prices[`${id}MinorPerKg`],
+            mass,
+            (price) => ({ ...prices, [`${id}MinorPerKg`]: price }),
+            reckonedPrice(plan, (line) => line.sweetenerId === id),
+          ),
         )}
         {(['bottle', 'cork', 'label'] as const).map((what) =>
           field(
