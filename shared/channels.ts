@@ -59,7 +59,8 @@ import {
   RescueState,
   SafekeepingJob,
 } from './schemas/safekeeping.ts'
-import { CalendarFeed, LocalDay, Reminder, Task, TaskId, Today } from './schemas/schedule.ts'
+import { CalendarFeed, Reminder, Today } from './schemas/schedule.ts'
+import { LocalDay, Task, TaskId } from './schemas/tasks.ts'
 import {
   KeptSeasonPlan,
   PurchaseList,
@@ -97,7 +98,12 @@ function isLocale(tag: string): boolean {
 export const Settings = z.strictObject({
   /** A BCP 47 tag; decides how numbers and dates are read and written. */
   locale: z.string().min(2).max(35).refine(isLocale, 'not a language tag'),
+  /** Of volumes, weights and lengths. */
   units: z.enum(['metric', 'us']),
+  temperature: z.enum(['celsius', 'fahrenheit']),
+  strength: z.enum(['pctVol', 'proof']),
+  /** Of the words, on screens and papers; how numbers and dates are written is the locale's. */
+  language: z.enum(['en', 'pl']),
   theme: z.enum(['light', 'dark', 'system']),
   currency: z.string().regex(/^[A-Z]{3}$/),
   /** A notice on the desktop, once a day at most, where something wants hands. */

@@ -1,10 +1,13 @@
-/** How this cellar likes to be read: locale, units, theme, currency. */
+/** How this cellar likes to be read: language, locale, units, theme, currency. */
 import { Settings } from '../../shared/channels.ts'
 import type { Book } from './open-book.ts'
 
 const defaults: Settings = {
   locale: 'en-GB',
   units: 'metric',
+  temperature: 'celsius',
+  strength: 'pctVol',
+  language: 'en',
   theme: 'system',
   currency: 'EUR',
   reminders: false,
@@ -19,8 +22,15 @@ export function readSettings(book: Book): Settings {
   const readable = rows
     .map(({ key, value }) => Settings.partial().safeParse({ [key]: JSON.parse(value) }))
     .flatMap(({ data }) => data ?? [])
-  return Settings.parse(Object.assign({}, defaults, ...readable))
+  const kept: Partial<Settings> = Object.assign({}, ...readable)
+  return Settings.parse({ ...defaults, ...implied(kept), ...kept })
 }
+
+/** What a book says that was begun when these choices were still one with others. */
+const implied = ({ units, locale }: Partial<Settings>): Partial<Settings> => ({
+  ...(units === 'us' && { temperature: 'fahrenheit' }),
+  ...(locale?.startsWith('pl') && { language: 'pl' }),
+})
 
 /** Keeps the settings given; those left out stay as they are. */
 export function changeSettings(

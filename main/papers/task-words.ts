@@ -1,5 +1,5 @@
 /** A task in the words of a calendar: what, of which batch, and until when it keeps. */
-import type { Loss, Task, TaskKind } from '../../shared/schemas/schedule.ts'
+import type { Loss, Task, TaskKind } from '../../shared/schemas/tasks.ts'
 
 const deeds: Readonly<Record<TaskKind, string>> = {
   charge: 'Charge fruit',

@@ -17,7 +17,7 @@ import {
   type ScheduledTask,
 } from '../engine/index.ts'
 import type { Batch } from '../../shared/schemas/cellar.ts'
-import type { Task } from '../../shared/schemas/schedule.ts'
+import type { Task } from '../../shared/schemas/tasks.ts'
 import { batchSteeping, type BatchSteeping } from './batch-steeping.ts'
 import { nowMs } from './handlers/handler.ts'
 import type { Session } from './session.ts'

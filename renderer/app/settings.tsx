@@ -6,6 +6,9 @@ import type { Settings } from '../../shared/channels.ts'
 export const usualSettings: Settings = {
   locale: 'en-GB',
   units: 'metric',
+  temperature: 'celsius',
+  strength: 'pctVol',
+  language: 'en',
   theme: 'system',
   currency: 'EUR',
   reminders: false,

@@ -25,6 +25,9 @@ export const status = (changed: Partial<CellarStatus> = {}): CellarStatus => ({
   settings: {
     locale: 'en-GB',
     units: 'metric',
+    temperature: 'celsius',
+    strength: 'pctVol',
+    language: 'en',
     theme: 'system',
     currency: 'EUR',
     reminders: false,

@@ -1,5 +1,6 @@
 /** Tasks of the small cellar's batches, and a day of them. */
-import type { Task, Today } from '../../shared/schemas/schedule.ts'
+import type { Today } from '../../shared/schemas/schedule.ts'
+import type { Task } from '../../shared/schemas/tasks.ts'
 
 export const task = (changed: Partial<Task> = {}): Task => ({
   id: 'damson.drawOff.north.1',

@@ -1,5 +1,5 @@
 /** How often each kind of task was done in a batch: this is what tells the second from the first. */
-import type { TaskKind } from '../../../shared/schemas/schedule.ts'
+import type { TaskKind } from '../../../shared/schemas/tasks.ts'
 import type { Move } from '../../../shared/schemas/moves.ts'
 import type { JarState } from '../ledger/cellar-state.ts'
 import type { Step } from '../ledger/fold.ts'

@@ -8,7 +8,7 @@
  * fruit's longest; with whole stones in, after eight weeks (common practice, no source).
  */
 import { msPerDay } from '../../../shared/spans-of-time.ts'
-import type { TaskSource } from '../../../shared/schemas/schedule.ts'
+import type { TaskSource } from '../../../shared/schemas/tasks.ts'
 import { hasStones, stonesLimitDays } from '../cautions/jar-cautions.ts'
 import type { JarState } from '../ledger/cellar-state.ts'
 import { steepingDays } from '../ledger/usual-days.ts'

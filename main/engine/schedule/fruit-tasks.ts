@@ -5,7 +5,7 @@
  */
 import type { JarState } from '../ledger/cellar-state.ts'
 import { usualDays } from '../ledger/usual-days.ts'
-import type { Proposal, TaskKind, TaskSource } from '../../../shared/schemas/schedule.ts'
+import type { Proposal, TaskKind, TaskSource } from '../../../shared/schemas/tasks.ts'
 import type { BatchToSchedule } from './batch-to-schedule.ts'
 import type { DoneMoves } from './done-moves.ts'
 import { drawOffWindow } from './draw-off-window.ts'

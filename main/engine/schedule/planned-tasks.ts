@@ -6,7 +6,7 @@
  */
 import { msPerDay } from '../../../shared/spans-of-time.ts'
 import type { Move } from '../../../shared/schemas/moves.ts'
-import type { Proposal, TaskKind } from '../../../shared/schemas/schedule.ts'
+import type { Proposal, TaskKind } from '../../../shared/schemas/tasks.ts'
 import { asThingsStand, matchedPlan, movesToCome } from '../drafting/match-plan.ts'
 import type { BatchToSchedule } from './batch-to-schedule.ts'
 import type { DoneMoves } from './done-moves.ts'

@@ -5,13 +5,7 @@
  * made of what the moves say was done and never of their instants or amounts, so that amending
  * those leaves it as it was, and undoing a move brings back the very task that it had done.
  */
-import type {
-  Effort,
-  Loss,
-  Proposal,
-  TaskKind,
-  TaskSource,
-} from '../../../shared/schemas/schedule.ts'
+import type { Effort, Loss, Proposal, TaskKind, TaskSource } from '../../../shared/schemas/tasks.ts'
 import { msPerDay } from '../../../shared/spans-of-time.ts'
 import type { Days } from '../ledger/usual-days.ts'
 

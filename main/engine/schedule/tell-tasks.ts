@@ -5,7 +5,7 @@
  * What is lost by waiting decides the order of what can be done; among equals the state, then what
  * is late first. A task put off is not told until its day, unless it is late by then: it comes back.
  */
-import { Loss, TaskState, type Task } from '../../../shared/schemas/schedule.ts'
+import { Loss, TaskState, type Task } from '../../../shared/schemas/tasks.ts'
 import { dayOf } from './day-of.ts'
 import { effortOf, type ScheduledTask } from './scheduled-task.ts'
 

@@ -10,7 +10,7 @@
  */
 import { msPerDay } from '../../../shared/spans-of-time.ts'
 import { safeFillFraction } from '../../../shared/safe-fill.ts'
-import type { Proposal, TaskKind } from '../../../shared/schemas/schedule.ts'
+import type { Proposal, TaskKind } from '../../../shared/schemas/tasks.ts'
 import { delleLimit, delleNumber, steepingLimitPctVol } from '../cautions/jar-cautions.ts'
 import { uncoveredBy } from '../cautions/uncovered.ts'
 import type { JarState } from '../ledger/cellar-state.ts'

@@ -6,13 +6,13 @@ import {
   usualUnitId,
   type Dimension,
   type Unit,
+  type UnitChoice,
   type UnitSystem,
 } from './units.ts'
 import { numberFormat } from '../formatters/formatters.ts'
 
-export interface FormatContext {
+export interface FormatContext extends UnitChoice {
   readonly locale: string
-  readonly units: UnitSystem
   readonly currency?: string | undefined
   /** Shows in this unit, whatever the size. */
   readonly unit?: string | undefined
@@ -52,7 +52,7 @@ export function editableQuantity(
   const unit =
     dimension === 'money'
       ? currencyUnit(context.currency ?? 'EUR', context.locale)
-      : unitById(dimension, context.unit ?? usualUnitId(dimension, context.units))
+      : unitById(dimension, context.unit ?? usualUnitId(dimension, context))
   return numberFormat(context.locale, {
     useGrouping: false,
     maximumSignificantDigits: 8,
@@ -71,7 +71,7 @@ function shownUnit(value: number, dimension: Dimension, context: FormatContext):
   const size = Math.abs(value)
   if (dimension === 'volume') return unitById('volume', volumeUnit(size, context.units))
   if (dimension === 'mass') return unitById('mass', massUnit(size, context.units))
-  return unitById(dimension, usualUnitId(dimension, context.units))
+  return unitById(dimension, usualUnitId(dimension, context))
 }
 
 // Just below a limit a value is rounded up to it: 999.6 ml reads as 1.00 L, not as 1000 ml.
@@ -137,4 +137,4 @@ function format(number: number, locale: string, { min, max }: Digits): string {
 export const fieldUnitSymbol = (dimension: Dimension, context: FormatContext): string =>
   dimension === 'money'
     ? currencyUnit(context.currency ?? 'EUR', context.locale).symbol
-    : unitById(dimension, context.unit ?? usualUnitId(dimension, context.units)).symbol
+    : unitById(dimension, context.unit ?? usualUnitId(dimension, context)).symbol

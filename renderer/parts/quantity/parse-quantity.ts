@@ -9,13 +9,12 @@ import {
   type Dimension,
   type Range,
   type Unit,
-  type UnitSystem,
+  type UnitChoice,
 } from './units.ts'
 
-export interface QuantityContext {
+export interface QuantityContext extends UnitChoice {
   readonly dimension: Dimension
   readonly locale: string
-  readonly units: UnitSystem
   /** What a bare number is in; left out, the usual unit of the system. */
   readonly unit?: string | undefined
   /** What is taken, in base units; left out, what the contract takes. */
@@ -85,7 +84,7 @@ function piecesOf(text: string, context: QuantityContext): Piece[] | QuantityPro
 const knownUnits = ({ dimension, currency = 'EUR', locale }: QuantityContext): readonly Unit[] =>
   dimension === 'money' ? [currencyUnit(currency, locale)] : unitsOf[dimension]
 
-const usualId = ({ dimension, units }: QuantityContext) => usualUnitId(dimension, units)
+const usualId = (context: QuantityContext) => usualUnitId(context.dimension, context)
 
 const numberPattern = String.raw`[-−–]?[\d.,½⅓⅔¼¾⅕⅖⅗⅘⅙⅚⅛⅜⅝⅞][\d.,½⅓⅔¼¾⅕⅖⅗⅘⅙⅚⅛⅜⅝⅞\s'’/⁄]*`
 /** A digit may end a unit ("cm3", "kg/m³"), never begin one. */

@@ -35,10 +35,10 @@ export interface QuantityFieldProps {
 
 export function QuantityField(props: QuantityFieldProps) {
   const { label, dimension, value, onChange, unit, range, isRequired = false } = props
-  const { locale, units, currency } = useSettings()
+  const settings = useSettings()
   const quantities = useQuantities()
   const t = useWords()
-  const context = { dimension, locale, units, currency, unit, range }
+  const context = { ...settings, dimension, unit, range }
   const editable = (given: number | undefined) =>
     given === undefined ? '' : editableQuantity(given, dimension, context)
   const [text, setText] = useState(() => editable(value))

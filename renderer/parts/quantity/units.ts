@@ -16,6 +16,13 @@ export type Dimension =
 
 export type UnitSystem = 'metric' | 'us'
 
+/** What a cellar counts in; a temperature's scale, where it is not said, is its system's own. */
+export interface UnitChoice {
+  readonly units: UnitSystem
+  readonly temperature?: 'celsius' | 'fahrenheit' | undefined
+  readonly strength?: 'pctVol' | 'proof' | undefined
+}
+
 export interface Unit {
   readonly id: string
   /** As it is shown beside a number. */
@@ -88,7 +95,7 @@ export const unitsOf: Readonly<Record<Dimension, readonly Unit[]>> = {
   ],
   strength: [
     unit('pctVol', '% vol', 1, ['%', '%vol', '%abv', '%alc', 'vol', 'abv', 'percent']),
-    // US proof: twice the percentage by volume.
+    // US proof: twice the percentage by volume. At 60 °F, where the law counts it, it is up to 0.15 less.
     unit('proof', 'proof', 0.5, ['proof', '°proof']),
   ],
   sugar: [
@@ -116,18 +123,19 @@ export const unitsOf: Readonly<Record<Dimension, readonly Unit[]>> = {
 }
 
 /** The unit a field shows, and takes a bare number to be in, when it is not told otherwise. */
-export function usualUnitId(dimension: Dimension, system: UnitSystem): string {
+export function usualUnitId(dimension: Dimension, choice: UnitChoice): string {
+  const isUs = choice.units === 'us'
   switch (dimension) {
     case 'volume':
-      return system === 'us' ? 'flOz' : 'ml'
+      return isUs ? 'flOz' : 'ml'
     case 'mass':
-      return system === 'us' ? 'oz' : 'g'
+      return isUs ? 'oz' : 'g'
     case 'length':
-      return system === 'us' ? 'inch' : 'mm'
+      return isUs ? 'inch' : 'mm'
     case 'temperature':
-      return system === 'us' ? 'fahrenheit' : 'celsius'
+      return choice.temperature ?? (isUs ? 'fahrenheit' : 'celsius')
     case 'strength':
-      return 'pctVol'
+      return choice.strength ?? 'pctVol'
     case 'sugar':
     case 'acid':
       return 'gPerL'
@@ -160,6 +168,9 @@ export const toBase = ({ factor, offset = 0 }: Unit, amount: number): number =>
 
 export const fromBase = ({ factor, offset = 0 }: Unit, value: number): number =>
   (value - offset) / factor
+
+/** A difference or an uncertainty: 5 °C more are 9 °F more, wherever the zeros lie. */
+export const differenceFromBase = ({ factor }: Unit, value: number): number => value / factor
 
 export interface Range {
   readonly min: number

@@ -1,6 +1,6 @@
 /** What the maker put off and is not back yet, with the way to bring it back. */
 import type { BatchSummary } from '../../../shared/schemas/cellar.ts'
-import type { Task } from '../../../shared/schemas/schedule.ts'
+import type { Task } from '../../../shared/schemas/tasks.ts'
 import { useWords } from '../../app/words/use-words.ts'
 import { Button } from '../../parts/button/button.tsx'
 import { Section } from '../../parts/page/page.tsx'

@@ -1,5 +1,5 @@
 /** The same tasks told three ways: in order of need, by batch, by what has to be out for them. */
-import { Effort, type Task } from '../../../shared/schemas/schedule.ts'
+import { Effort, type Task } from '../../../shared/schemas/tasks.ts'
 
 export const views = ['need', 'batch', 'effort'] as const
 export type View = (typeof views)[number]

@@ -2,7 +2,7 @@
 import { useRef, useState, type KeyboardEvent } from 'react'
 import { Link } from 'wouter'
 import type { BatchSummary } from '../../../shared/schemas/cellar.ts'
-import type { Task } from '../../../shared/schemas/schedule.ts'
+import type { Task } from '../../../shared/schemas/tasks.ts'
 import { useSettings } from '../../app/settings.tsx'
 import { useWords } from '../../app/words/use-words.ts'
 import { Button } from '../../parts/button/button.tsx'

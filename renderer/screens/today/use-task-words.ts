@@ -1,6 +1,6 @@
 /** A task in words: the deed with its batch, its day, and what waiting costs. */
 import type { BatchSummary } from '../../../shared/schemas/cellar.ts'
-import type { Task } from '../../../shared/schemas/schedule.ts'
+import type { Task } from '../../../shared/schemas/tasks.ts'
 import { daysBetween } from '../../parts/time/format-time.ts'
 import { useTimes } from '../../parts/time/use-times.ts'
 import { useWords } from '../../app/words/use-words.ts'

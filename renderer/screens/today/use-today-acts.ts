@@ -1,7 +1,7 @@
 /** What can be done from Today itself: putting off, bringing back, logging a round of turning; each with its undo. */
 import { useState } from 'react'
 import type { BatchSummary } from '../../../shared/schemas/cellar.ts'
-import type { Task } from '../../../shared/schemas/schedule.ts'
+import type { Task } from '../../../shared/schemas/tasks.ts'
 import { newId } from '../../app/new-id.ts'
 import { useWrite } from '../../app/queries.ts'
 import { useWords } from '../../app/words/use-words.ts'

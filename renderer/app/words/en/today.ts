@@ -1,5 +1,5 @@
 /** Words of Today: tasks, what waiting loses, putting off, the calendar, notices. */
-import type { Effort, Loss, TaskKind, TaskSource } from '../../../../shared/schemas/schedule.ts'
+import type { Effort, Loss, TaskKind, TaskSource } from '../../../../shared/schemas/tasks.ts'
 
 const kind = {
   charge: 'Charge the fruit',

@@ -1,5 +1,5 @@
 /** A form filled in as a task proposes it: which jars, how much, through what. What is known better stays. */
-import type { Proposal } from '../../../../shared/schemas/schedule.ts'
+import type { Proposal } from '../../../../shared/schemas/tasks.ts'
 import { fullBottles, type BottlingDraft } from './drafts/bottling.ts'
 import type { Draft } from './drafts/draft.ts'
 import { freeMl, type LogContext } from './drafts/log-context.ts'

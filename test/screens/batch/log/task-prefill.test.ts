@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import type { Proposal } from '../../../../shared/schemas/schedule.ts'
+import type { Proposal } from '../../../../shared/schemas/tasks.ts'
 import { startDraft } from '../../../../renderer/screens/batch/log/drafts/draft.ts'
 import { asProposed } from '../../../../renderer/screens/batch/log/task-prefill.ts'
 import { demijohn, extract, logContext, north, south } from './log-context-fixture.ts'
