@@ -95,6 +95,9 @@ function isLocale(tag: string): boolean {
   }
 }
 
+export const Language = z.enum(['en', 'pl'])
+export type Language = z.infer<typeof Language>
+
 export const Settings = z.strictObject({
   /** A BCP 47 tag; decides how numbers and dates are read and written. */
   locale: z.string().min(2).max(35).refine(isLocale, 'not a language tag'),
@@ -102,8 +105,8 @@ export const Settings = z.strictObject({
   units: z.enum(['metric', 'us']),
   temperature: z.enum(['celsius', 'fahrenheit']),
   strength: z.enum(['pctVol', 'proof']),
-  /** Of the words, on screens and papers; how numbers and dates are written is the locale's. */
-  language: z.enum(['en', 'pl']),
+  /** Of the words, on screens and papers; left out until one was chosen. Numbers follow the locale. */
+  language: Language.optional(),
   theme: z.enum(['light', 'dark', 'system']),
   currency: z.string().regex(/^[A-Z]{3}$/),
   /** A notice on the desktop, once a day at most, where something wants hands. */

@@ -7,7 +7,6 @@ const defaults: Settings = {
   units: 'metric',
   temperature: 'celsius',
   strength: 'pctVol',
-  language: 'en',
   theme: 'system',
   currency: 'EUR',
   reminders: false,
@@ -26,11 +25,9 @@ export function readSettings(book: Book): Settings {
   return Settings.parse({ ...defaults, ...implied(kept), ...kept })
 }
 
-/** What a book says that was begun when these choices were still one with others. */
-const implied = ({ units, locale }: Partial<Settings>): Partial<Settings> => ({
-  ...(units === 'us' && { temperature: 'fahrenheit' }),
-  ...(locale?.startsWith('pl') && { language: 'pl' }),
-})
+/** What a book says that was begun when units were one choice. */
+const implied = ({ units }: Partial<Settings>): Partial<Settings> =>
+  units === 'us' ? { temperature: 'fahrenheit' } : {}
 
 /** Keeps the settings given; those left out stay as they are. */
 export function changeSettings(

@@ -14,6 +14,7 @@ import { Routes } from './routes.tsx'
 import { SettingsProvider } from './settings.tsx'
 import { Shell } from './shell.tsx'
 import { useTheme } from './theme/use-theme.ts'
+import { useSpoken } from './use-spoken.ts'
 import { i18n } from './words/i18n.ts'
 
 export function App({ bridge }: { bridge: Bridge }) {
@@ -34,11 +35,14 @@ export function App({ bridge }: { bridge: Bridge }) {
 function OpenBook() {
   const status = useRead('cellar.status', {})
   const [location] = useLocation()
-  useTheme(status.data?.settings.theme)
+  const settings = status.data?.settings
+  useTheme(settings?.theme)
+  const isSpoken = useSpoken(settings)
   // Without a book there is but one thing to do.
   const isDamaged = status.error?.reply.code === 'bookDamaged'
   const rescue = useRead('rescue.state', {}, { isEnabled: isDamaged })
   if (isDamaged && rescue.data) return <RescueScreen state={rescue.data} />
+  if (!isSpoken) return null
   return (
     <ReadState query={status}>
       {(cellar) => (

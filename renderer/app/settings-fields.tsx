@@ -1,28 +1,61 @@
-/** Units, locale and currency, as the settings and the first run both ask for them. */
-import { useTranslation } from 'react-i18next'
-import { useWords } from './words/use-words.ts'
+/** Language, units, locale and currency, as the settings and the first run both ask for them. */
 import type { Settings } from '../../shared/channels.ts'
 import { ChoiceField } from '../parts/fields/choice-field.tsx'
 import { Segments } from '../parts/fields/segments.tsx'
-import { currencies, exampleOf, locales, withCurrent } from './locales.ts'
+import { currencies, exampleOf, languages, localeFor, locales, withCurrent } from './locales.ts'
+import { useLanguage, useWords } from './words/use-words.ts'
+
+export type Measures = Pick<
+  Settings,
+  'language' | 'units' | 'temperature' | 'strength' | 'locale' | 'currency'
+>
 
 export interface SettingsFieldsProps {
   settings: Settings
-  onChange: (changed: Partial<Pick<Settings, 'units' | 'locale' | 'currency'>>) => void
+  onChange: (changed: Partial<Measures>) => void
 }
 
 export function SettingsFields({ settings, onChange }: SettingsFieldsProps) {
-  const { i18n } = useTranslation()
+  const spoken = useLanguage()
   const t = useWords()
   return (
     <>
       <Segments
+        label={t('shell.settings.language')}
+        value={settings.language ?? spoken}
+        onChange={(language) =>
+          onChange({ language, locale: localeFor(language, settings.locale) })
+        }
+        choices={languages}
+      />
+      <Segments
         label={t('shell.settings.units')}
         value={settings.units}
-        onChange={(units) => onChange({ units })}
+        onChange={(units) =>
+          // What is usual with it; each can be chosen otherwise.
+          onChange({ units, temperature: units === 'us' ? 'fahrenheit' : 'celsius' })
+        }
         choices={(['metric', 'us'] as const).map((value) => ({
           value,
           label: t(`shell.settings.unitSystems.${value}`),
+        }))}
+      />
+      <Segments
+        label={t('shell.settings.temperature')}
+        value={settings.temperature}
+        onChange={(temperature) => onChange({ temperature })}
+        choices={(['celsius', 'fahrenheit'] as const).map((value) => ({
+          value,
+          label: t(`shell.settings.temperatures.${value}`),
+        }))}
+      />
+      <Segments
+        label={t('shell.settings.strength')}
+        value={settings.strength}
+        onChange={(strength) => onChange({ strength })}
+        choices={(['pctVol', 'proof'] as const).map((value) => ({
+          value,
+          label: t(`shell.settings.strengths.${value}`),
         }))}
       />
       <ChoiceField
@@ -31,7 +64,7 @@ export function SettingsFields({ settings, onChange }: SettingsFieldsProps) {
         onChange={(locale) => onChange({ locale })}
         choices={withCurrent(locales, settings.locale).map((value) => ({
           value,
-          label: exampleOf(value, i18n.language),
+          label: exampleOf(value, spoken),
         }))}
       />
       <ChoiceField

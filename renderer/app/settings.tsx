@@ -1,20 +1,32 @@
 /** How this cellar is read: locale, units, currency, for every part that shows a number. */
 import { createContext, use, type ReactNode } from 'react'
 import { I18nProvider } from 'react-aria-components'
-import type { Settings } from '../../shared/channels.ts'
+import type { Language, Settings } from '../../shared/channels.ts'
+import { useLanguage } from './words/use-words.ts'
 
 export const usualSettings: Settings = {
   locale: 'en-GB',
   units: 'metric',
   temperature: 'celsius',
   strength: 'pctVol',
-  language: 'en',
   theme: 'system',
   currency: 'EUR',
   reminders: false,
 }
 
 const SettingsContext = createContext<Settings>(usualSettings)
+
+/**
+ * Where months, days, spans and lists are named: in the language of the words, and as the locale
+ * has it where that is of the same language.
+ */
+const wordsLocaleOf = (language: Language, locale: string): string =>
+  locale.split('-')[0] === language ? locale : language
+
+export function useWordsLocale(): string {
+  const { locale } = use(SettingsContext)
+  return wordsLocaleOf(useLanguage(), locale)
+}
 
 export const useSettings = (): Settings => use(SettingsContext)
 
@@ -25,9 +37,10 @@ export function SettingsProvider({
   settings: Settings
   children: ReactNode
 }) {
+  const locale = wordsLocaleOf(useLanguage(), settings.locale)
   return (
     <SettingsContext value={settings}>
-      <I18nProvider locale={settings.locale}>{children}</I18nProvider>
+      <I18nProvider locale={locale}>{children}</I18nProvider>
     </SettingsContext>
   )
 }

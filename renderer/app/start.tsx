@@ -3,12 +3,13 @@ import { createRoot } from 'react-dom/client'
 import './theme/fonts.css'
 import './theme/tokens.css'
 import './theme/base.css'
-import './words/i18n.ts'
 import { App } from './app.tsx'
 import { bridge } from './bridge.ts'
+import { guessedLanguage, speak } from './words/i18n.ts'
 
 const root = document.getElementById('root')
 if (!root) throw new Error('index.html has no #root')
+await speak(guessedLanguage()).catch(() => undefined)
 createRoot(root).render(
   <StrictMode>
     <App bridge={bridge} />

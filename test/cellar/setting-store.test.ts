@@ -13,6 +13,9 @@ describe('readSettings', () => {
     expect(readSettings(book)).toEqual({
       locale: 'en-GB',
       units: 'us',
+      // Of books begun when units were one choice.
+      temperature: 'fahrenheit',
+      strength: 'pctVol',
       theme: 'system',
       currency: 'EUR',
       reminders: false,

@@ -24,6 +24,8 @@ async function read(change: { draws?: number; size?: 'A4' | 'Letter'; units?: 'm
     settings: {
       locale: 'pl-PL',
       units: change.units ?? 'metric',
+      temperature: 'celsius',
+      strength: 'pctVol',
       theme: 'light',
       currency: 'PLN',
       reminders: false,

@@ -54,6 +54,8 @@ describe('the contract', () => {
     expect(settings).toEqual({
       locale: 'pl-PL',
       units: 'metric',
+      temperature: 'celsius',
+      strength: 'pctVol',
       theme: 'dark',
       currency: 'EUR',
       reminders: false,

@@ -6,7 +6,7 @@ import { allBatches } from '../../cellar/batch-store.ts'
 import { allJars } from '../../cellar/jar-store.ts'
 import { changeSettings, readSettings } from '../../cellar/setting-store.ts'
 import { balance } from '../../engine/index.ts'
-import type { CellarStatus } from '../../../shared/channels.ts'
+import type { CellarStatus, Settings } from '../../../shared/channels.ts'
 import { cellarCosts } from '../cellar-costs.ts'
 import { lotRowsOf } from '../lot-rows.ts'
 import { rebuild, type Session } from '../session.ts'
@@ -27,6 +27,16 @@ function status(session: Session): CellarStatus {
   }
 }
 
+/** What goes along into a demo that was never looked at: words, numbers and units as at home. */
+const waysOfReading = ({ language, locale, units, temperature, strength, theme }: Settings) => ({
+  language,
+  locale,
+  units,
+  temperature,
+  strength,
+  theme,
+})
+
 /** Ids whose derived row is not what the ledger says. */
 function differing<Row extends { id: string }>(kept: readonly Row[], told: readonly Row[]) {
   const toldById = new Map(told.map((row) => [row.id, JSON.stringify(row)]))
@@ -39,7 +49,10 @@ function differing<Row extends { id: string }>(kept: readonly Row[], told: reado
 export const cellarHandlers: Handlers<ChannelsOf<'cellar'>> = {
   'cellar.status': status,
   'cellar.openDemo': async (session) => {
+    const own = session.trouble ? undefined : readSettings(session.book)
     await session.openDemo()
+    const isNew = readSettings(session.book).language === undefined
+    if (own && isNew) changeSettings(session.book, waysOfReading(own))
     return status(session)
   },
   'cellar.openOwn': async (session) => {

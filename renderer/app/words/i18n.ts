@@ -1,6 +1,7 @@
 /** Where the words on screen come from; `useWords` looks them up. */
 import { createInstance } from 'i18next'
 import { initReactI18next } from 'react-i18next'
+import type { Language } from '../../../shared/channels.ts'
 import { en } from './en.ts'
 
 export const i18n = createInstance()
@@ -15,3 +16,24 @@ void i18n.use(initReactI18next).init({
   interpolation: { escapeValue: false },
   initAsync: false,
 })
+
+/** Fetched when first spoken, so that a window in English starts without them. */
+const further = {
+  pl: async () => (await import('./pl.ts')).pl,
+} satisfies Record<Exclude<Language, 'en'>, () => Promise<object>>
+
+let wanted: Language = 'en'
+
+/** Puts the window into a language; of two asked for in a row the later one stays. */
+export async function speak(language: Language): Promise<void> {
+  wanted = language
+  if (language !== 'en' && !i18n.hasResourceBundle(language, 'words'))
+    i18n.addResourceBundle(language, 'words', await further[language]())
+  if (wanted !== language) return
+  await i18n.changeLanguage(language)
+  document.documentElement.lang = language
+}
+
+/** Until a cellar says otherwise: what the system speaks, as far as there are words for it. */
+export const guessedLanguage = (): Language =>
+  navigator.language.toLowerCase().startsWith('pl') ? 'pl' : 'en'

@@ -2,6 +2,8 @@
  * The words on screen by key: `t('codes.stage.steeping')`. i18next can type its keys too, but
  * with this many it instantiates two million types; these paths are worked out once and say the same.
  */
+import { useSyncExternalStore } from 'react'
+import type { Language } from '../../../shared/channels.ts'
 import type { en } from './en.ts'
 import { i18n } from './i18n.ts'
 
@@ -22,25 +24,55 @@ export type WordListKey = Paths<typeof en, readonly string[]>
 
 export type Words = (key: WordKey, values?: Readonly<Record<string, string | number>>) => string
 
-const translate = i18n.t as unknown as Words
+type WordLists = (key: WordListKey) => readonly string[]
 
-/** Words without values never change, and a screen asks for the same hundred at every movement. */
-const plain = new Map<WordKey, string>()
-
-const words: Words = (key, values) => {
-  if (values) return translate(key, values)
-  const known = plain.get(key)
-  if (known !== undefined) return known
-  const word = translate(key)
-  plain.set(key, word)
-  return word
+/** Both kinds of look-up in one language, the same for as long as it is spoken. */
+interface Speech {
+  readonly words: Words
+  readonly lists: WordLists
 }
 
-/** A window speaks one language for its life: another would need these words looked up anew. */
-export const useWords = (): Words => words
+function speechIn(language: Language): Speech {
+  const translate = i18n.getFixedT(language) as unknown as Words & Lookup
+  /** Words without values never change, and a screen asks for the same hundred at every movement. */
+  const plain = new Map<WordKey, string>()
+  return {
+    words(key, values) {
+      if (values) return translate(key, values)
+      const known = plain.get(key)
+      if (known !== undefined) return known
+      const word = translate(key)
+      plain.set(key, word)
+      return word
+    },
+    lists: (key) => translate(key, { returnObjects: true }),
+  }
+}
+
+type Lookup = (key: WordListKey, how: { returnObjects: true }) => readonly string[]
+
+const speeches = new Map<Language, Speech>()
+
+function useSpeech(): Speech {
+  const language = useLanguage()
+  const known = speeches.get(language)
+  if (known) return known
+  const speech = speechIn(language)
+  speeches.set(language, speech)
+  return speech
+}
+
+function subscribe(listener: () => void): () => void {
+  i18n.on('languageChanged', listener)
+  return () => i18n.off('languageChanged', listener)
+}
+
+/** The language spoken now: who asks is told when it changes. */
+export const useLanguage = (): Language =>
+  useSyncExternalStore(subscribe, () => i18n.language as Language)
+
+/** Another function in another language, so that what is made of words is made anew. */
+export const useWords = (): Words => useSpeech().words
 
 /** Words that are a list, such as the steps of a method. */
-export const useWordList = (): ((key: WordListKey) => readonly string[]) => list
-
-const list = (key: WordListKey) =>
-  i18n.t(key, { returnObjects: true }) as unknown as readonly string[]
+export const useWordList = (): WordLists => useSpeech().lists

@@ -1,21 +1,17 @@
 /** What the maker calls the places, batches and fruits that the book knows by id. */
 import { useCallback, useMemo } from 'react'
-import { useWords } from '../../app/words/use-words.ts'
+import { useLanguage, useWords } from '../../app/words/use-words.ts'
 import type { BatchSummary, Jar, JarContents } from '../../../shared/schemas/cellar.ts'
 import type { Fruit } from '../../../shared/schemas/fruits.ts'
 import type { Goods } from '../../../shared/schemas/goods.ts'
 import type { Shelf } from '../../../shared/schemas/shelf.ts'
 import { useRead } from '../../app/queries.ts'
-import { useSettings } from '../../app/settings.tsx'
 import { useQuantities } from '../quantity/use-quantities.ts'
 
-/** A fruit's name in the language of the cellar's locale. */
+/** A fruit's name in the language of the words. */
 export function useFruitName(): (fruit: Pick<Fruit, 'nameEn' | 'namePl'>) => string {
-  const { locale } = useSettings()
-  return useCallback(
-    (fruit) => (locale.toLowerCase().startsWith('pl') ? fruit.namePl : fruit.nameEn),
-    [locale],
-  )
+  const language = useLanguage()
+  return useCallback((fruit) => (language === 'pl' ? fruit.namePl : fruit.nameEn), [language])
 }
 
 export function useFruits(): ReadonlyMap<string, Fruit> {

@@ -1,6 +1,7 @@
 /** A quantity as it is shown: number and unit apart, so that the unit can be quieter. */
 import {
   currencyUnit,
+  differenceFromBase,
   fromBase,
   unitsOf,
   usualUnitId,
@@ -30,7 +31,21 @@ export interface FormattedQuantity {
   readonly text: string
 }
 
-export function formatQuantity(
+export const formatQuantity = (
+  value: number,
+  dimension: Dimension,
+  context: FormatContext,
+): FormattedQuantity => formatIn(fromBase, value, dimension, context)
+
+/** Half a degree of °C is 0.9 of °F, and not 32.9. */
+export const formatDifference = (
+  value: number,
+  dimension: Dimension,
+  context: FormatContext,
+): FormattedQuantity => formatIn(differenceFromBase, value, dimension, context)
+
+function formatIn(
+  numberOf: (unit: Unit, value: number) => number,
   value: number,
   dimension: Dimension,
   context: FormatContext,
@@ -39,7 +54,7 @@ export function formatQuantity(
   const unit = shownUnit(value, dimension, context)
   const usual = digitsOf(value, dimension, unit)
   const digits = context.isNominal ? { ...usual, min: 0 } : usual
-  const number = format(fromBase(unit, value), context.locale, digits)
+  const number = format(numberOf(unit, value), context.locale, digits)
   return { number, unit: unit.symbol, text: unit.symbol ? `${number}\u00a0${unit.symbol}` : number }
 }
 

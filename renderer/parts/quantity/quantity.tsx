@@ -24,7 +24,7 @@ export function Quantity({ value, dimension, unit, uncertainty, isSize = false }
       {uncertainty !== undefined && (
         <span className={styles.unit}>
           {'\u00a0±\u00a0'}
-          {quantities.of(uncertainty, dimension, unit).number}
+          {quantities.difference(uncertainty, dimension, unit).number}
         </span>
       )}
       {shown.unit && !shown.isUnitFirst && (

@@ -1,7 +1,7 @@
 /** Quantities in this cellar's locale, units and currency. */
 import { useMemo } from 'react'
 import { useSettings } from '../../app/settings.tsx'
-import { formatQuantity, type FormattedQuantity } from './format-quantity.ts'
+import { formatDifference, formatQuantity, type FormattedQuantity } from './format-quantity.ts'
 import type { Dimension } from './units.ts'
 
 export interface Quantities {
@@ -11,18 +11,22 @@ export interface Quantities {
   text: (value: number, dimension: Dimension, unit?: string) => string
   /** A size as it is sold: 3 L, not 3.00 L. */
   size: (value: number, dimension: Dimension) => FormattedQuantity
+  /** What lies between two values, or an uncertainty: no zero of a scale counts in it. */
+  difference: (value: number, dimension: Dimension, unit?: string) => FormattedQuantity
 }
 
 export function useQuantities(): Quantities {
-  const { locale, units, currency } = useSettings()
+  const settings = useSettings()
   return useMemo(() => {
     const of = (value: number, dimension: Dimension, unit?: string) =>
-      formatQuantity(value, dimension, { locale, units, currency, unit })
+      formatQuantity(value, dimension, { ...settings, unit })
     return {
       of,
       text: (...asked) => of(...asked).text,
       size: (value, dimension) =>
-        formatQuantity(value, dimension, { locale, units, currency, isNominal: true }),
+        formatQuantity(value, dimension, { ...settings, isNominal: true }),
+      difference: (value, dimension, unit) =>
+        formatDifference(value, dimension, { ...settings, unit }),
     }
-  }, [locale, units, currency])
+  }, [settings])
 }

@@ -17,7 +17,8 @@ import styles from './own-cellar-form.module.css'
 export function OwnCellarForm({ settings }: { settings: Settings }) {
   const t = useWords()
   const [, navigate] = useLocation()
-  const [chosen, setChosen] = useState(settings)
+  const [changes, setChanges] = useState<Partial<Settings>>({})
+  const chosen = { ...settings, ...changes }
   const [counts, setCounts] = useState<VesselCounts>({})
   const [wasTried, setTried] = useState(false)
   const changeSettings = useWrite('cellar.changeSettings')
@@ -34,9 +35,9 @@ export function OwnCellarForm({ settings }: { settings: Settings }) {
     setTried(true)
     if (jars.length === 0 || changeSettings.isPending || addJars.isPending) return
     // The jars go in last: with them the book is no longer empty, and this screen is left.
-    const { units, locale, currency } = chosen
+    const { units, temperature, strength, locale, currency } = chosen
     changeSettings.mutate(
-      { units, locale, currency },
+      { units, temperature, strength, locale, currency },
       {
         onSuccess: () => {
           navigate('/batches')
@@ -55,7 +56,9 @@ export function OwnCellarForm({ settings }: { settings: Settings }) {
           <SettingsFields
             settings={chosen}
             onChange={(changed) => {
-              setChosen({ ...chosen, ...changed })
+              setChanges({ ...changes, ...changed })
+              // The words change at once, here and in the demo; the rest with the book's beginning.
+              if (changed.language) changeSettings.mutate(changed)
               if (changed.units && changed.units !== chosen.units) setCounts({})
             }}
           />

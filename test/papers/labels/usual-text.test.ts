@@ -7,6 +7,8 @@ import { allergenFruitIds } from '../../references/label-law.ts'
 const settings: Settings = {
   locale: 'en-GB',
   units: 'metric',
+  temperature: 'celsius',
+  strength: 'pctVol',
   theme: 'light',
   currency: 'EUR',
   reminders: false,

@@ -36,7 +36,13 @@ describe('FirstRunScreen', () => {
       { name: 'Demijohn 2', shape: 'demijohn', capacityMl: 10_000 },
     ])
     expect(bridge.requests('cellar.changeSettings')).toEqual([
-      { units: 'metric', locale: 'en-GB', currency: 'EUR' },
+      {
+        units: 'metric',
+        temperature: 'celsius',
+        strength: 'pctVol',
+        locale: 'en-GB',
+        currency: 'EUR',
+      },
     ])
   })
 

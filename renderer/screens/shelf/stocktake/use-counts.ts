@@ -17,19 +17,19 @@ export interface WrittenCounts {
 }
 
 export function useCounts(): WrittenCounts {
-  const { locale, units, currency } = useSettings()
+  const settings = useSettings()
   const [texts, setTexts] = useState<ReadonlyMap<string, string>>(new Map())
   const read = useMemo(() => {
     const counts = new Map<string, number>()
     const problems = new Map<string, QuantityProblem>()
     for (const [lotId, text] of texts) {
       if (text.trim() === '') continue
-      const parsed = parseQuantity(text, { dimension: 'count', locale, units, currency, range })
+      const parsed = parseQuantity(text, { ...settings, dimension: 'count', range })
       if (parsed.ok) counts.set(lotId, parsed.value)
       else problems.set(lotId, parsed.problem)
     }
     return { counts, problems }
-  }, [texts, locale, units, currency])
+  }, [texts, settings])
   return {
     texts,
     ...read,
