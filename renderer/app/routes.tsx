@@ -1,6 +1,7 @@
 /** Which screen a path leads to; each is fetched when it is first opened. */
 import { lazy, Suspense } from 'react'
 import { Redirect, Route, Switch } from 'wouter'
+import { chapterOf } from '../screens/handbook/chapters.ts'
 import { viewOf as seasonViewOf } from '../screens/season/views.ts'
 import { viewOf } from '../screens/shelf/views.ts'
 import { NotFoundScreen } from '../screens/later/not-found-screen.tsx'
@@ -58,6 +59,9 @@ const FruitsScreen = lazy(async () => ({
 }))
 const FruitScreen = lazy(async () => ({
   default: (await import('../screens/fruits/fruit-screen.tsx')).FruitScreen,
+}))
+const HandbookScreen = lazy(async () => ({
+  default: (await import('../screens/handbook/handbook-screen.tsx')).HandbookScreen,
 }))
 const SafekeepingScreen = lazy(async () => ({
   default: (await import('../screens/safekeeping/safekeeping-screen.tsx')).SafekeepingScreen,
@@ -124,6 +128,9 @@ export const Routes = () => (
         {({ id }) => <FruitScreen key={id} fruitId={decodeURIComponent(id)} />}
       </Route>
       <Route path="/safekeeping" component={SafekeepingScreen} />
+      <Route path="/handbook/:chapter?">
+        {({ chapter }) => <HandbookScreen chapter={chapterOf(chapter)} />}
+      </Route>
       <Route component={NotFoundScreen} />
     </Switch>
   </Suspense>

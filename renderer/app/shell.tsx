@@ -3,7 +3,7 @@ import { useState, type ReactNode } from 'react'
 import { useWords } from './words/use-words.ts'
 import { useLocation } from 'wouter'
 import type { CellarStatus } from '../../shared/channels.ts'
-import { Button } from '../parts/button/button.tsx'
+import { Button, ButtonLink } from '../parts/button/button.tsx'
 import { Vessel } from '../parts/vessel/vessel.tsx'
 import { DemoBanner } from './demo-banner.tsx'
 import { Finder } from './finder/finder.tsx'
@@ -40,6 +40,9 @@ export function Shell({ cellar, children }: { cellar: CellarStatus; children: Re
           <Button kind="quiet" onPress={() => setSheet('find')}>
             {t('finder.open')}
           </Button>
+          <ButtonLink kind="quiet" href="/handbook">
+            {t('handbook.open')}
+          </ButtonLink>
           <Button kind="quiet" onPress={() => setSheet('settings')}>
             {t('shell.settings.open')}
           </Button>

@@ -3,6 +3,7 @@ import { useMemo } from 'react'
 import { useBatches, useFruitName, useFruits, useJars } from '../../parts/names/use-names.ts'
 import { useTimes } from '../../parts/time/use-times.ts'
 import { tools } from '../../screens/bench/tools.ts'
+import { chapterPath, chapters } from '../../screens/handbook/chapters.ts'
 import { seasonViews, viewPath as seasonPath } from '../../screens/season/views.ts'
 import { shelfViews, viewPath as shelfPath } from '../../screens/shelf/views.ts'
 import { useRead } from '../queries.ts'
@@ -45,6 +46,12 @@ function usePlaces(): readonly Finding[] {
       screen('/shelf/stocktake', t('finder.stocktake'), shelf),
       screen('/labels', t('finder.labels'), shelf),
       screen('/marry/mend', t('finder.mend'), marry),
+      screen('/handbook', t('handbook.title')),
+      ...chapters
+        .slice(1)
+        .map((chapter) =>
+          screen(chapterPath(chapter), t(`handbook.chapter.${chapter}`), t('handbook.title')),
+        ),
       ...seasonViews
         .slice(1)
         .map((view) => screen(seasonPath(view), t(`season.view.${view}`), season)),

@@ -6,6 +6,7 @@ import { compare } from './en/compare.ts'
 import { draft } from './en/draft.ts'
 import { finder } from './en/finder.ts'
 import { fruits } from './en/fruits.ts'
+import { handbook } from './en/handbook.ts'
 import { labels } from './en/labels.ts'
 import { marry } from './en/marry.ts'
 import { parts } from './en/parts.ts'
@@ -14,6 +15,7 @@ import { screens } from './en/screens.ts'
 import { season } from './en/season.ts'
 import { shelf } from './en/shelf.ts'
 import { shell } from './en/shell.ts'
+import { termHelp, terms } from './en/terms.ts'
 import { today } from './en/today.ts'
 
 export const en = {
@@ -26,11 +28,14 @@ export const en = {
   draft,
   finder,
   fruits,
+  handbook,
   labels,
   marry,
   safekeeping,
   season,
   shelf,
+  termHelp,
+  terms,
   today,
   ...screens,
 } as const
