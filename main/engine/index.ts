@@ -74,11 +74,11 @@ export type {
   LineageShare,
 } from './ledger/lineage-found.ts'
 export { wholeMatter } from './ledger/moves/jar-access.ts'
-export { nextStep, type Next } from './ledger/next-step.ts'
 export { batchTasks } from './schedule/batch-tasks.ts'
 export type { BatchToSchedule, DrawForecast } from './schedule/batch-to-schedule.ts'
 export { addDays, dayOf, hourOf } from './schedule/day-of.ts'
 export { fadingTasks, type FadingBottles } from './schedule/lot-tasks.ts'
+export { nextTask } from './schedule/next-task.ts'
 export type { ScheduledTask } from './schedule/scheduled-task.ts'
 export { byDay, byNeed, isHidden, toldTask } from './schedule/tell-tasks.ts'
 export { draftOfBatch } from './drafting/draft-of-batch.ts'

@@ -7,12 +7,12 @@ import type {
   Jar,
   JarContents,
   LedgerStep,
-  NextStep,
   PantryLot,
 } from '../../shared/schemas/cellar.ts'
 import { addMatter, massOf, noMatter } from '../../shared/matter.ts'
 import type { Move } from '../../shared/schemas/moves.ts'
 import type { Interpretation } from '../../shared/schemas/readings.ts'
+import type { Task } from '../../shared/schemas/tasks.ts'
 import {
   describeJar,
   describeLiquid,
@@ -21,19 +21,16 @@ import {
   jarCautions,
   liquidVolumeMl,
   matterInBottles,
-  nextStep,
   settledJar,
   type BottleState,
   type CellarState,
   type Effect,
   type JarState,
   type LotState,
-  type Next,
   type Step,
 } from '../engine/index.ts'
 import type { CellarFruits } from './cellar-fruits.ts'
 import { instant, placesOf } from './lot-rows.ts'
-import { plannedNext } from './planned-next.ts'
 import type { Session } from './session.ts'
 
 export function pantryLot(id: string, lot: LotState): PantryLot {
@@ -76,11 +73,10 @@ export function jarsOf(cellar: CellarState, batchId: string, nowMs: number) {
 }
 
 export function batchSummary(
-  session: Pick<Session, 'book' | 'ledger' | 'fruits'>,
+  { ledger }: Pick<Session, 'ledger'>,
   batch: Batch,
-  nowMs: number,
+  { nowMs, next }: { readonly nowMs: number; readonly next: Task | undefined },
 ): BatchSummary {
-  const { ledger, fruits } = session
   const { cellar } = ledger.folded
   const progress = cellar.batches.get(batch.id)
   const jars = jarsOf(cellar, batch.id, nowMs)
@@ -93,12 +89,6 @@ export function batchSummary(
   const liquid = describeLiquid(whole)
   const stage = progress?.stage ?? 'empty'
   const fruitIds = progress?.fruitIds ?? []
-  const next = nextStep({
-    stage,
-    sinceMs: progress?.bands.at(-1)?.fromMs ?? nowMs,
-    jars,
-    fruits: fruitIds.map(fruits.fruitOf),
-  })
   return {
     batch,
     stage,
@@ -107,7 +97,7 @@ export function batchSummary(
     bottleLots: bottles.map(([id, lot]) => bottleLot(id, lot, batch.name)),
     ...(liquid && { liquid }),
     fruitIds: [...fruitIds],
-    next: plannedNext(session, batch.id, nextReply(next)),
+    ...(next && { next }),
     moveCount: progress?.moveCount ?? 0,
   }
 }
@@ -118,14 +108,6 @@ const statesOf = <State>(all: ReadonlyMap<string, State>, ids: readonly string[]
     const state = all.get(id)
     return state === undefined ? [] : [[id, state]]
   })
-
-const nextReply = ({ action, earlyMs, dueMs, lateMs, jarIds }: Next): NextStep => ({
-  action,
-  ...(earlyMs !== undefined && { early: instant(earlyMs) }),
-  ...(dueMs !== undefined && { due: instant(dueMs) }),
-  ...(lateMs !== undefined && { late: instant(lateMs) }),
-  jarIds: [...jarIds],
-})
 
 export function ledgerStep({ recorded, effect }: Step): LedgerStep {
   const after: JarContents[] = []

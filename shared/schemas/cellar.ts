@@ -3,6 +3,7 @@ import { Colour, Id, Instant, MatterShape, Name, Note, VolumeMl } from './basics
 import { Goods } from './goods.ts'
 import { RecordedMove } from './moves.ts'
 import { Interpretation } from './readings.ts'
+import { Task } from './tasks.ts'
 
 export const JarShape = z.enum(['jar', 'demijohn', 'crock', 'flask'])
 export type JarShape = z.infer<typeof JarShape>
@@ -119,27 +120,6 @@ export type LedgerStep = z.infer<typeof LedgerStep>
 export const StageBand = z.strictObject({ stage: Stage, from: Instant, to: Instant })
 export type StageBand = z.infer<typeof StageBand>
 
-/** What comes next by the trade's usual intervals. */
-export const NextStep = z.strictObject({
-  action: z.enum([
-    'charge',
-    'addSpirit',
-    'drawOff',
-    'coverWithSugar',
-    'pourOffSugarDraw',
-    'marry',
-    'filter',
-    'bottle',
-    'taste',
-    'none',
-  ]),
-  early: Instant.optional(),
-  due: Instant.optional(),
-  late: Instant.optional(),
-  jarIds: z.array(Id),
-})
-export type NextStep = z.infer<typeof NextStep>
-
 /** Something that is allowed but should be seen, at the act or on Today. */
 export const Caution = z.strictObject({
   code: z.enum([
@@ -184,7 +164,8 @@ export const BatchSummary = z.strictObject({
   /** All the batch's free liquid, and bottles, as if poured together. */
   liquid: Liquid.optional(),
   fruitIds: z.array(Id),
-  next: NextStep,
+  /** The task that comes next; absent where nothing is to be done any more. */
+  next: Task.optional(),
   moveCount: z.number().int(),
 })
 export type BatchSummary = z.infer<typeof BatchSummary>

@@ -8,12 +8,11 @@ import type {
   Jar,
   JarContents,
   Liquid,
-  NextStep,
   PantryLot,
 } from '../../shared/schemas/cellar.ts'
 import type { Fruit } from '../../shared/schemas/fruits.ts'
 import type { Answers } from './fake-bridge.ts'
-import { today } from './task-fixture.ts'
+import { spiritTask, task, tasting, today } from './task-fixture.ts'
 
 export const status = (changed: Partial<CellarStatus> = {}): CellarStatus => ({
   host: 'browser',
@@ -79,15 +78,6 @@ export const batch = (changed: Partial<Batch> = {}): Batch => ({
   ...changed,
 })
 
-export const next = (changed: Partial<NextStep> = {}): NextStep => ({
-  action: 'drawOff',
-  early: '2026-10-10T08:00:00Z',
-  due: '2026-11-10T08:00:00Z',
-  late: '2027-01-10T08:00:00Z',
-  jarIds: ['north'],
-  ...changed,
-})
-
 export const summary = (changed: Partial<BatchSummary> = {}): BatchSummary => ({
   batch: batch(),
   stage: 'steeping',
@@ -96,7 +86,7 @@ export const summary = (changed: Partial<BatchSummary> = {}): BatchSummary => ({
   bottleLots: [],
   liquid: liquid(),
   fruitIds: ['damson'],
-  next: next(),
+  next: task(),
   moveCount: 5,
   ...changed,
 })
@@ -157,7 +147,7 @@ const raspberry = summary({
   bottleLots: [bottleLot()],
   liquid: liquid({ volumeMl: 3500, strengthPctVol: 28, sugarGPerL: 210 }),
   fruitIds: [],
-  next: next({ action: 'taste', due: '2024-12-08T10:00:00Z', jarIds: [] }),
+  next: tasting({ due: '2024-12-08T10:00:00Z' }),
 })
 
 const quince = summary({
@@ -167,13 +157,7 @@ const quince = summary({
   jars: [],
   liquid: liquid({ volumeMl: 900, strengthPctVol: 0, sugarGPerL: 640 }),
   fruitIds: [],
-  next: next({
-    action: 'addSpirit',
-    early: '2026-11-22T17:00:00Z',
-    due: '2026-11-23T01:00:00Z',
-    late: '2026-11-23T09:00:00Z',
-    jarIds: ['south'],
-  }),
+  next: spiritTask(),
 })
 
 export const batches = [summary(), raspberry, quince]

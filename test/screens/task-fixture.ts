@@ -37,6 +37,25 @@ export const spiritTask = (changed: Partial<Task> = {}): Task =>
     ...changed,
   })
 
+/** Of the raspberries' bottles: ready, and never late. */
+export const tasting = ({ due, ...changed }: Partial<Task> & { due: string }): Task => {
+  const { late: _never, ...open } = task({
+    id: 'raspberry.taste.1',
+    kind: 'taste',
+    batchId: 'raspberry',
+    jarIds: [],
+    bottleLotId: 'raspberry-lot',
+    early: due,
+    due,
+    from: 'shelf',
+    loss: 'nothing',
+    effort: 'glass',
+    state: 'open',
+    log: { kind: 'taste', jarIds: [], bottleLotId: 'raspberry-lot' },
+  })
+  return { ...open, ...changed }
+}
+
 export const today = (changed: Partial<Today> = {}): Today => ({
   day: '2026-11-25',
   now: [spiritTask(), task()],

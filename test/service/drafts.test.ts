@@ -125,7 +125,7 @@ describe('a draft started as a batch', () => {
     const buys = plan?.moves.filter(({ kind }) => kind === 'buy') ?? []
     await t.ask('moves.record', { key: 'buy', moves: buys })
     const today = await t.ask('today.list', {})
-    expect(today.batches[0]?.next).toMatchObject({ action: 'charge', due: spec.startAt })
+    expect(today.batches[0]?.next).toMatchObject({ kind: 'charge', due: spec.startAt })
 
     let logged = 0
     const foretold: number[] = []
@@ -154,7 +154,7 @@ describe('a draft started as a batch', () => {
     const { learned } = await t.ask('fruits.page', { fruitId: 'sour_cherry' })
     expect(learned?.drainedLPerKg).toBeDefined()
     // The plan is done: from here the usual intervals speak again.
-    expect(summary.next.action).toBe('taste')
+    expect(summary.next?.kind).toBe('taste')
     const bottled = followed?.stages.find(({ key }) => key === 'bottled')
     expect(bottled?.real?.liquid?.strengthPctVol).toBeCloseTo(
       summary.bottleLots[0]?.liquid?.strengthPctVol ?? 0,

@@ -115,6 +115,27 @@ describe('schedule.list', () => {
   })
 })
 
+describe('the next step of a batch', () => {
+  it('is the task that Today tells, on the same days, in list and page alike', async () => {
+    const t = await steeping()
+    t.setNow('2026-10-20T09:00:00Z')
+    await t.ask('schedule.putOff', { taskId: drawId, until: '2026-10-22' })
+    const nextOnes = async () => {
+      const [listed] = await t.ask('batches.list', {})
+      const { summary } = await t.ask('batches.page', { batchId: 'damson' })
+      const told = (await t.ask('today.list', {})).batches[0]
+      expect([summary.next, told?.next]).toEqual([listed?.next, listed?.next])
+      return listed?.next
+    }
+    const next = await nextOnes()
+    expect(next).toEqual(await t.ask('schedule.task', { taskId: drawId }))
+    expect(next).toMatchObject({ from: 'forecast', putOff: { until: '2026-10-22' } })
+    t.setNow('2026-11-20T18:00:00Z')
+    await drawOff(t)
+    expect(await nextOnes()).toMatchObject({ id: 'damson.coverWithSugar.north.1' })
+  })
+})
+
 describe('putting off', () => {
   it('hides a task until its day, and gives it back', async () => {
     const t = await steeping()

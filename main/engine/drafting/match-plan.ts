@@ -33,17 +33,10 @@ export function movesToCome(moves: readonly FollowedMove[]): Move[] {
     .map(({ planned }) => planned)
 }
 
-/**
- * The next planned move of a kind that is asked for, its jars and its day as things really stand;
- * undefined when all is done.
- */
-export function nextPlanned(
-  plan: Plan,
-  real: readonly RecordedMove[],
-  isAskedFor: (move: Move) => boolean = () => true,
-): Move | undefined {
+/** The next planned move, its jars and its day as things really stand; undefined when all is done. */
+export function nextPlanned(plan: Plan, real: readonly RecordedMove[]): Move | undefined {
   const moves = matchedPlan(plan, real)
-  const next = movesToCome(moves).find(isAskedFor)
+  const [next] = movesToCome(moves)
   return next && asThingsStand(next, moves)
 }
 

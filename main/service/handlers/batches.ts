@@ -13,6 +13,8 @@ import {
 import type { BatchYield, Caution } from '../../../shared/schemas/cellar.ts'
 import { batchSummary, cautionsOf, jarsOf, ledgerStep } from '../describe.ts'
 import { instant } from '../lot-rows.ts'
+import { nextTasks } from '../next-tasks.ts'
+import { scheduledTasks } from '../schedule.ts'
 import { ServiceError } from '../service-error.ts'
 import { bandsOfBatch, batchOf } from '../one-batch.ts'
 import type { Session } from '../session.ts'
@@ -50,8 +52,13 @@ function cautions(session: Session, batchId: string): Caution[] {
 }
 
 export const batchHandlers: Handlers<ChannelsOf<'batches'>> = {
-  'batches.list': (session) =>
-    allBatches(session.book).map((batch) => batchSummary(session, batch, nowMs(session))),
+  'batches.list': (session) => {
+    const next = nextTasks(session)
+    const now = nowMs(session)
+    return allBatches(session.book).map((batch) =>
+      batchSummary(session, batch, { nowMs: now, next: next.get(batch.id) }),
+    )
+  },
   'batches.open': ({ book }, batch) => {
     if (batchById(book, batch.id))
       throw new ServiceError('alreadyThere', `batch ${batch.id} exists`, { id: batch.id })
@@ -74,8 +81,9 @@ export const batchHandlers: Handlers<ChannelsOf<'batches'>> = {
     const { cellar, steps } = session.ledger.folded
     const own = stepsOf(steps, batchId)
     const now = nowMs(session)
+    const next = nextTasks(session, scheduledTasks(session, batchId))
     return {
-      summary: batchSummary(session, batch, now),
+      summary: batchSummary(session, batch, { nowMs: now, next: next.get(batchId) }),
       steps: own.map(ledgerStep),
       bands: bandsOfBatch(session, batchId),
       jarSpans: jarSpans(own, batchId, now).map((span) => ({

@@ -2,10 +2,20 @@
 import { allJars } from '../../cellar/jar-store.ts'
 import { readSettings } from '../../cellar/setting-store.ts'
 import { remindedFirst } from '../../cellar/task-store.ts'
-import { addDays, byDay, byNeed, dayOf, hourOf, isHidden, settledJar } from '../../engine/index.ts'
+import {
+  addDays,
+  byDay,
+  byNeed,
+  dayOf,
+  hourOf,
+  isHidden,
+  settledJar,
+  type ScheduledTask,
+} from '../../engine/index.ts'
 import type { Today } from '../../../shared/schemas/schedule.ts'
 import type { Task } from '../../../shared/schemas/tasks.ts'
 import { batchSummary, bottleLot, cautionsOf } from '../describe.ts'
+import { nextTasks } from '../next-tasks.ts'
 import { batchesInHand, scheduledTasks, timeZoneOf, todayOf, toldTasks } from '../schedule.ts'
 import type { Session } from '../session.ts'
 import { shelfNews } from '../shelf-news.ts'
@@ -20,10 +30,13 @@ interface Tasks extends Pick<Today, 'now' | 'week' | 'putOff' | 'after'> {
   readonly bottles: readonly Task[]
 }
 
-function tasksOfToday(session: Session): Tasks {
+function tasksOfToday(
+  session: Session,
+  scheduled: readonly ScheduledTask[] = scheduledTasks(session),
+): Tasks {
   const timeZone = timeZoneOf(session)
   const endOfWeek = addDays(todayOf(session), weekDays)
-  const tasks = toldTasks(session, scheduledTasks(session)).filter(({ isWaiting }) => !isWaiting)
+  const tasks = toldTasks(session, scheduled).filter(({ isWaiting }) => !isWaiting)
   const shown = tasks.filter((task) => !isHidden(task))
   const work = shown.filter((task) => !isOfBottles(task))
   const coming = work.filter(({ state }) => state === 'coming').sort(byDay)
@@ -49,7 +62,9 @@ export const todayHandlers: Handlers<ChannelsOf<'today'>> = {
     const now = nowMs(session)
     const jars = allJars(session.book)
     const { fruits, ledger } = session
-    const { bottles, ...tasks } = tasksOfToday(session)
+    const scheduled = scheduledTasks(session)
+    const next = nextTasks(session, scheduled)
+    const { bottles, ...tasks } = tasksOfToday(session, scheduled)
     const inHand = batchesInHand(session)
     const names = new Map(inHand.map(({ id, name }) => [id, name]))
     const ofLots = bottles.flatMap((task) => {
@@ -74,7 +89,7 @@ export const todayHandlers: Handlers<ChannelsOf<'today'>> = {
       cautions,
       batches: inHand
         .filter(({ id }) => named.has(id))
-        .map((batch) => batchSummary(session, batch, now)),
+        .map((batch) => batchSummary(session, batch, { nowMs: now, next: next.get(batch.id) })),
     }
   },
   'today.remind': (session) => {

@@ -19,12 +19,12 @@ import { EditBatchDialog } from './head/edit-batch-dialog.tsx'
 import { Lead } from './head/lead.tsx'
 import { useNextWords } from './head/use-next-words.ts'
 import { LedgerSection } from './ledger/ledger-section.tsx'
-import { kindOfAction } from './log/kinds.ts'
+import { kindOfTask } from './log/kinds.ts'
 import { LogPanel } from './log/log-panel.tsx'
 import { PlanSection } from './plan-section.tsx'
 import { TimelineSection } from './timeline/timeline-section.tsx'
 import { useLog } from './use-log.ts'
-import { useTaskForm } from './use-task-form.ts'
+import { openTask, useTaskForm } from './use-task-form.ts'
 import { YieldSection } from './yield-section.tsx'
 import styles from './batch-screen.module.css'
 
@@ -64,8 +64,7 @@ function Shown({ page, taskId }: { page: BatchPage; taskId: string | undefined }
   const [isEditing, setIsEditing] = useState(false)
   const [axis, setAxis] = useState<TimeAxisKind>('days')
   const mendable = summary.jars.find(({ liquid }) => liquid !== undefined)
-  const nextKind = kindOfAction[next.action]
-  const nextWords = useNextWords()(next)
+  const nextWords = useNextWords()
   return (
     <Page
       title={batch.name}
@@ -87,13 +86,13 @@ function Shown({ page, taskId }: { page: BatchPage; taskId: string | undefined }
                 {t('batch.mend')}
               </ButtonLink>
             )}
-            {nextKind && (
-              <Button kind="primary" onPress={() => log.openForm(nextKind)}>
-                {t(`codes.action.${next.action}`)}
+            {next && kindOfTask(next) && (
+              <Button kind="primary" onPress={() => openTask(next, log.openForm)}>
+                {t(`today.kind.${next.kind}`)}
               </Button>
             )}
           </div>
-          {nextWords && <p className={styles.due}>{nextWords}</p>}
+          {next && <p className={styles.due}>{nextWords(next)}</p>}
         </div>
       }
     >

@@ -3,6 +3,8 @@ import { useEffect, useRef } from 'react'
 import { useLocation } from 'wouter'
 import type { BatchSummary } from '../../../shared/schemas/cellar.ts'
 import { useRead } from '../../app/queries.ts'
+import type { Task } from '../../../shared/schemas/tasks.ts'
+import { kindOfTask } from './log/kinds.ts'
 import { asProposed } from './log/task-prefill.ts'
 import type { useLog } from './use-log.ts'
 
@@ -20,10 +22,7 @@ export function useTaskForm(
   useEffect(() => {
     if (!isAsked || !task?.log || opened.current === taskId) return
     opened.current = taskId
-    const { log } = task
-    // Bottles are drawn on the shelf.
-    if (log.kind === 'pourGlass' || log.kind === 'drawBottle') return
-    openForm(log.kind, (draft, context) => asProposed(draft, log, context))
+    openTask(task, openForm)
   }, [isAsked, task, taskId, openForm])
 
   const wasOpen = useRef(false)
@@ -34,6 +33,13 @@ export function useTaskForm(
   }, [isAsked, open, taskId, batch.id, navigate])
 
   return isAsked && task === null && open === undefined
+}
+
+/** The form of the task's move, filled in; nothing where that is done on the shelf. */
+export function openTask(task: Task, openForm: ReturnType<typeof useLog>['openForm']): void {
+  const kind = kindOfTask(task)
+  const { log } = task
+  if (kind && log) openForm(kind, (draft, context) => asProposed(draft, log, context))
 }
 
 /** Asked for only while there is no task to ask for. */

@@ -55,9 +55,9 @@ function compare(
 }
 
 /** Bottles can wait to be tasted: they stand after everything that can't. */
-function nextMs({ action, due }: BatchSummary['next']): number | undefined {
-  if (due === undefined) return undefined
-  return new Date(due).getTime() + (action === 'taste' ? 1e14 : 0)
+function nextMs(next: BatchSummary['next']): number | undefined {
+  if (next === undefined) return undefined
+  return new Date(next.due).getTime() + (next.kind === 'taste' ? 1e14 : 0)
 }
 
 function measure(summary: BatchSummary, by: Exclude<SortKey, 'name'>): number | undefined {

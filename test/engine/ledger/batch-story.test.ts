@@ -1,12 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import {
-  curveOf,
-  jarSpans,
-  nextStep,
-  sampleTimes,
-  stepsOf,
-  yieldOf,
-} from '../../../main/engine/index.ts'
+import { curveOf, jarSpans, sampleTimes, stepsOf, yieldOf } from '../../../main/engine/index.ts'
 import { buyFruit, buySpirit, buySugar, dayAt, folded, type Deed } from './book-of-moves.ts'
 
 const batchId = 'batch'
@@ -107,44 +100,5 @@ describe('yieldOf', () => {
     const share = found.ethanolInHandG / found.ethanolPouredG
     expect(share).toBeGreaterThan(0.7)
     expect(share).toBeLessThan(1)
-  })
-})
-
-describe('nextStep', () => {
-  it('marries two extracts, filters one liquid, and dates both from the stage', () => {
-    const jars = new Map(cellar.jars)
-    const filter = nextStep({ stage: 'married', sinceMs: at(51), jars, fruits: [] })
-    expect(filter).toMatchObject({
-      action: 'filter',
-      jarIds: ['demijohn'],
-      earlyMs: at(53),
-      dueMs: at(58),
-    })
-    const before = folded(lines.slice(0, -1)).cellar
-    expect(
-      nextStep({ stage: 'drawnOff', sinceMs: at(50), jars: before.jars, fruits: [] }),
-    ).toMatchObject({ action: 'marry', jarIds: ['first', 'second'] })
-  })
-
-  it('asks for jars still steeping before the fruit of those drawn off', () => {
-    const two: (readonly [number, Deed])[] = [
-      [0, buySpirit('spirit', 2000, 70)],
-      [0, buyFruit('plums', 'plum', 2000)],
-      ...['a', 'b'].flatMap((jarId): (readonly [number, Deed])[] => [
-        [1, { kind: 'charge', batchId, jarId, lotId: 'plums', massG: 900, cut: 'cut' }],
-        [2, { kind: 'pourSpirit', batchId, jarId, lotId: 'spirit', volumeMl: 900 }],
-      ]),
-      [40, { kind: 'drawOff', batchId, fromJarId: 'a', toJarId: 'first' }],
-    ]
-    const half = folded(two).cellar
-    const next = nextStep({ stage: 'drawnOff', sinceMs: at(40), jars: half.jars, fruits: [] })
-    expect(next).toMatchObject({ action: 'drawOff', jarIds: ['b'], earlyMs: at(16) })
-    const all = folded([
-      ...two,
-      [41, { kind: 'drawOff', batchId, fromJarId: 'b', toJarId: 'first' }],
-    ])
-    expect(
-      nextStep({ stage: 'drawnOff', sinceMs: at(41), jars: all.cellar.jars, fruits: [] }),
-    ).toMatchObject({ action: 'coverWithSugar', jarIds: ['a', 'b'] })
   })
 })

@@ -85,7 +85,6 @@ describe('BatchesScreen', () => {
           jars: [],
           bottleLots: [],
           fruitIds: [],
-          next: { action: 'charge', jarIds: [] },
           moveCount: 0,
         },
       ],

@@ -136,6 +136,7 @@ export const batch = {
     overdue: 'Was due {{fromNow}}',
     from: 'From {{day}} on, usually {{due}}',
     now: 'Any day now, usually by {{day}}',
+    putOff: 'put off until {{day}}',
   },
   cautions: 'Cautions',
   log: {

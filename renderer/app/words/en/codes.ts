@@ -1,5 +1,5 @@
 /** Words for every closed set of codes in the contract; a code without words does not compile. */
-import type { Caution, JarShape, NextStep, Stage } from '../../../../shared/schemas/cellar.ts'
+import type { Caution, JarShape, Stage } from '../../../../shared/schemas/cellar.ts'
 import type { ErrorCode, Refusal } from '../../../../shared/schemas/errors.ts'
 import type { Cut, FilterMedium, MoveKind, Turned } from '../../../../shared/schemas/moves.ts'
 import type { Instrument, ReadingDoubt } from '../../../../shared/schemas/readings.ts'
@@ -48,19 +48,6 @@ const move = {
   correct: 'Correct',
   remark: 'Note',
 } as const satisfies Record<MoveKind, string>
-
-const action = {
-  charge: 'Charge the fruit',
-  addSpirit: 'Pour the spirit',
-  drawOff: 'Draw off the liquid',
-  coverWithSugar: 'Cover the fruit with sugar',
-  pourOffSugarDraw: 'Pour off the sugar draw',
-  marry: 'Marry the extracts',
-  filter: 'Filter',
-  bottle: 'Bottle',
-  taste: 'Taste',
-  none: 'Nothing to do',
-} as const satisfies Record<NextStep['action'], string>
 
 const cut = {
   whole: 'whole',
@@ -256,7 +243,6 @@ const lost =
 export const codes = {
   stage,
   move,
-  action,
   cut,
   turned,
   medium,

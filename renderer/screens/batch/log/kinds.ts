@@ -1,6 +1,7 @@
 /** Which moves are likely now, which are possible, and which a maker seldom makes. */
-import type { BatchSummary, NextStep } from '../../../../shared/schemas/cellar.ts'
+import type { BatchSummary } from '../../../../shared/schemas/cellar.ts'
 import type { MoveKind } from '../../../../shared/schemas/moves.ts'
+import type { Task } from '../../../../shared/schemas/tasks.ts'
 
 /** Done on the shelf, where the bottle stands; the log of a batch only mends them. */
 const shelfKinds = [
@@ -16,19 +17,11 @@ export type LoggedKind = Exclude<MoveKind, ShelfKind>
 export const isLogged = (kind: MoveKind): kind is LoggedKind =>
   !shelfKinds.some((one) => one === kind)
 
-/** The move by which each next step is done. */
-export const kindOfAction = {
-  charge: 'charge',
-  addSpirit: 'pourSpirit',
-  drawOff: 'drawOff',
-  coverWithSugar: 'coverWithSugar',
-  pourOffSugarDraw: 'drawOff',
-  marry: 'marry',
-  filter: 'filter',
-  bottle: 'bottle',
-  taste: 'taste',
-  none: undefined,
-} as const satisfies Record<NextStep['action'], LoggedKind | undefined>
+/** The move by which a task is done; none where that is done on the shelf. */
+export function kindOfTask(task: Task | undefined): LoggedKind | undefined {
+  const kind = task?.log?.kind
+  return kind !== undefined && isLogged(kind) ? kind : undefined
+}
 
 /** What belongs to each stage, likeliest first. */
 const usual = {
@@ -85,7 +78,7 @@ export interface KindGroups {
 export function kindGroups(
   summary: Pick<BatchSummary, 'stage' | 'next' | 'jars' | 'bottleLots'>,
 ): KindGroups {
-  const next = kindOfAction[summary.next.action]
+  const next = kindOfTask(summary.next)
   const likely = [
     ...new Set<LoggedKind>([...(next ? [next] : []), ...usual[summary.stage]]),
   ].filter((kind) => isPossible(kind, summary))

@@ -18,7 +18,6 @@ export function useLogContext(summary: BatchSummary): LogContext | undefined {
         jars,
         pantry,
         bottleLots: summary.bottleLots,
-        next: summary.next,
         now: () => new Date().toISOString(),
         newId,
       },

@@ -36,6 +36,7 @@ import {
   startReading,
 } from '../../../../renderer/screens/batch/log/drafts/reading.ts'
 import { Move } from '../../../../shared/schemas/moves.ts'
+import { contents } from '../../cellar-fixture.ts'
 import { at, demijohn, extract, flask, logContext, north, south } from './log-context-fixture.ts'
 
 describe('startAdding', () => {
@@ -52,13 +53,16 @@ describe('startAdding', () => {
     })
   })
 
-  it('covers only the fruit that the next step names', () => {
-    const next = { action: 'coverWithSugar', jarIds: ['south'] } as const
-    const draft = startAdding(
-      'coverWithSugar',
-      logContext({ next: { ...next, jarIds: ['south'] } }),
-    )
-    expect(draft.jarIds).toEqual(['south'])
+  it('covers only the fruit whose liquid is drawn off, and that no sugar has drawn out yet', () => {
+    const { liquid: _drawn, ...drained } = contents({ jarId: 'south' })
+    const covering = (change: Partial<typeof drained>) =>
+      startAdding(
+        'coverWithSugar',
+        logContext({ jars: [north, { ...south, contents: { ...drained, ...change } }] }),
+      ).jarIds
+    expect(covering({})).toEqual(['south'])
+    // Where none is, all the fruit is offered.
+    expect(covering({ sugarDraws: 1 })).toEqual(['north', 'south'])
   })
 })
 

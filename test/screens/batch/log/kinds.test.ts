@@ -1,8 +1,10 @@
 import { describe, expect, it } from 'vitest'
-import { kindGroups, kindOfAction } from '../../../../renderer/screens/batch/log/kinds.ts'
-import { NextStep, Stage } from '../../../../shared/schemas/cellar.ts'
+import { kindGroups, kindOfTask } from '../../../../renderer/screens/batch/log/kinds.ts'
+import { Stage } from '../../../../shared/schemas/cellar.ts'
+import { Proposal } from '../../../../shared/schemas/tasks.ts'
 import { en } from '../../../../renderer/app/words/en.ts'
-import { contents, next, summary } from '../../cellar-fixture.ts'
+import { contents, summary } from '../../cellar-fixture.ts'
+import { task } from '../../task-fixture.ts'
 
 describe('kindGroups', () => {
   it.each(Stage.options)('lists all twenty-three kinds once at the stage %s', (stage) => {
@@ -12,17 +14,18 @@ describe('kindGroups', () => {
     expect(new Set(all).size).toBe(23)
   })
 
-  it.each(NextStep.shape.action.options)(
+  it.each(Proposal.shape.kind.options)(
     'puts the next step %s first where it is possible',
-    (action) => {
+    (kind) => {
+      const next = task({ log: { kind, jarIds: ['north'] } })
       const two = [contents(), contents({ jarId: 'south' })]
       const bottleLots = [{ count: 3 } as never]
       const { likely } = kindGroups({
-        ...summary({ next: next({ action }) }),
+        ...summary({ next }),
         jars: two,
         bottleLots,
       })
-      expect(kindOfAction[action] ?? likely[0]).toBe(likely[0])
+      expect(kindOfTask(next) ?? likely[0]).toBe(likely[0])
     },
   )
 

@@ -3,7 +3,7 @@ import type {
   LogContext,
   StandingJar,
 } from '../../../../renderer/screens/batch/log/drafts/log-context.ts'
-import { bottleLot, contents, jar, liquid, next, spiritLot } from '../../cellar-fixture.ts'
+import { bottleLot, contents, jar, liquid, spiritLot } from '../../cellar-fixture.ts'
 
 export const at = '2026-11-25T18:00:00.000Z'
 
@@ -44,7 +44,6 @@ export function logContext(changed: Partial<LogContext> = {}): LogContext {
       },
     ],
     bottleLots: [bottleLot({ id: 'damson-lot', batchId: 'damson' })],
-    next: next(),
     now: () => at,
     newId: () => `new-${(serial += 1)}`,
     ...changed,

@@ -13,11 +13,13 @@ import {
 import {
   freeMl,
   hasFruit,
+  hasLiquid,
   jarIdsOf,
   leftIn,
   lotsOf,
   ownJars,
   type LogContext,
+  type StandingJar,
 } from './log-context.ts'
 import { buyMove, emptyPurchase, type Purchase } from './purchase.ts'
 
@@ -88,11 +90,14 @@ function usualJars(kind: AddingKind | 'pourWater', context: LogContext): string[
   const own = ownJars(context)
   if (kind === 'addAcid') return jarIdsOf(own.filter((standing) => freeMl(standing) > 0))
   const onFruit = own.filter(hasFruit)
-  const named = own.filter(({ jar }) => context.next.jarIds.includes(jar.id))
-  if (kind === 'coverWithSugar' && named.some(hasFruit)) return jarIdsOf(named.filter(hasFruit))
-  if (kind === 'coverWithSugar') return jarIdsOf(onFruit)
+  const drained = onFruit.filter(isDrained)
+  if (kind === 'coverWithSugar' && drained.length > 0) return jarIdsOf(drained)
   return jarIdsOf(onFruit.length > 0 ? onFruit : own)
 }
+
+/** Its liquid is drawn off, and no sugar has drawn more out of its fruit yet. */
+const isDrained = (standing: StandingJar): boolean =>
+  !hasLiquid(standing) && standing.contents?.sugarDraws === 0
 
 /** All that is left of the chosen lot, shared evenly between the chosen jars. */
 export function evenShare(draft: AddingDraft, { pantry }: LogContext): number | undefined {

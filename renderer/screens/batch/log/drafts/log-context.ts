@@ -3,7 +3,6 @@ import type {
   BottleLot,
   Jar,
   JarContents,
-  NextStep,
   PantryLot,
 } from '../../../../../shared/schemas/cellar.ts'
 import type { Goods } from '../../../../../shared/schemas/goods.ts'
@@ -20,7 +19,6 @@ export interface LogContext {
   readonly pantry: readonly PantryLot[]
   /** The batch's own. */
   readonly bottleLots: readonly BottleLot[]
-  readonly next: NextStep
   readonly now: () => string
   readonly newId: () => string
 }
