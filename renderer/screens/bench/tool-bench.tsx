@@ -4,6 +4,7 @@ import { useWordList, useWords } from '../../app/words/use-words.ts'
 import type { Batch } from '../../../shared/schemas/cellar.ts'
 import { Button, ButtonLink } from '../../parts/button/button.tsx'
 import { Segments } from '../../parts/fields/segments.tsx'
+import { Term } from '../../parts/term/term.tsx'
 import { Answer } from './answer.tsx'
 import { modeOf, requestOf, type Entries } from './entries.ts'
 import { Note } from './note.tsx'
@@ -27,7 +28,10 @@ export function ToolBench({ tool, entries, onChange }: ToolBenchProps) {
     <section className={styles.tool} aria-label={t(`bench.tool.${tool.id}.name`)}>
       <div className={styles.head}>
         <h2>{t(`bench.tool.${tool.id}.name`)}</h2>
-        <p className={styles.what}>{t(`bench.tool.${tool.id}.what`)}</p>
+        <p className={styles.what}>
+          {t(`bench.tool.${tool.id}.what`)}
+          {tool.term && <Term id={tool.term} />}
+        </p>
       </div>
       {tool.steps && (
         <div className={styles.brief}>

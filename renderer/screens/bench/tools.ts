@@ -1,4 +1,5 @@
 /** The Bench's tools: in which order they lie, what each asks for, and what it begins with. */
+import type { TermId } from '../../parts/term/terms.ts'
 import { usualFineness } from '../../../shared/fineness.ts'
 import type { BenchInputName, BenchInstrument, BenchNote } from '../../../shared/schemas/bench.ts'
 
@@ -84,6 +85,8 @@ export interface Mode {
 
 export interface Tool {
   readonly id: ToolId
+  /** Explained beside its name. */
+  readonly term?: TermId
   readonly modes: readonly [Mode, ...Mode[]]
   /** How it is done, where a number or two do not say it. */
   readonly steps?: 'boilOff' | 'weighing'
@@ -122,6 +125,7 @@ const targetStrength = { name: 'targetPctVol', label: 'targetStrength', start: 4
 export const tools: readonly [Tool, ...Tool[]] = [
   {
     id: 'reduce',
+    term: 'contraction',
     modes: [
       {
         instrument: 'reduceByVolume',
@@ -154,6 +158,7 @@ export const tools: readonly [Tool, ...Tool[]] = [
   },
   {
     id: 'alcoholometer',
+    term: 'strength',
     modes: [
       {
         instrument: 'alcoholometer',
@@ -171,6 +176,7 @@ export const tools: readonly [Tool, ...Tool[]] = [
   },
   {
     id: 'density-strength',
+    term: 'density',
     modes: [
       {
         instrument: 'densityToStrength',
@@ -186,6 +192,7 @@ export const tools: readonly [Tool, ...Tool[]] = [
   },
   {
     id: 'proof',
+    term: 'proof',
     modes: [
       {
         instrument: 'proofToStrength',
@@ -259,6 +266,7 @@ export const tools: readonly [Tool, ...Tool[]] = [
   },
   {
     id: 'apparent',
+    term: 'apparent',
     modes: [
       {
         instrument: 'apparentStrength',
@@ -288,6 +296,7 @@ export const tools: readonly [Tool, ...Tool[]] = [
   },
   {
     id: 'refractometer',
+    term: 'brix',
     modes: [
       {
         instrument: 'refractometer',

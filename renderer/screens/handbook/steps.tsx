@@ -1,5 +1,6 @@
 /** A jar's way from fruit to glass, each step with the vessel as it then looks. */
 import { useWords } from '../../app/words/use-words.ts'
+import { useQuantities } from '../../parts/quantity/use-quantities.ts'
 import { Vessel, type VesselProps } from '../../parts/vessel/vessel.tsx'
 import { steps, type Step } from './chapters.ts'
 import styles from './handbook.module.css'
@@ -8,6 +9,9 @@ type Picture = Pick<
   VesselProps,
   'shape' | 'capacityMl' | 'fillMl' | 'liquidMl' | 'pulpMl' | 'bedMl' | 'colour'
 >
+
+/** For juicy fruit; common practice, no source. */
+const coverPctVol = { low: 50, high: 80 } as const
 
 const red = '#8c1f2f'
 const pale = '#d98b7c'
@@ -29,6 +33,11 @@ const pictures: Readonly<Record<Step, Picture>> = {
 
 export function Steps() {
   const t = useWords()
+  const quantities = useQuantities()
+  const strengths = {
+    low: quantities.text(coverPctVol.low, 'strength'),
+    high: quantities.text(coverPctVol.high, 'strength'),
+  }
   return (
     <ol className={styles.steps}>
       {steps.map((id) => (
@@ -36,7 +45,7 @@ export function Steps() {
           <Vessel {...pictures[id]} heightPx={92} isDecorative />
           <div>
             <h2>{t(`handbook.step.${id}.name`)}</h2>
-            <p>{t(`handbook.step.${id}.text`)}</p>
+            <p>{t(`handbook.step.${id}.text`, strengths)}</p>
             <p className={styles.quiet}>
               {t('handbook.log')} {t(`handbook.step.${id}.log`)}
             </p>

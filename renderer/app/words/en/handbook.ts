@@ -15,7 +15,7 @@ const chapter = {
   terms: 'Terms',
 } as const satisfies Record<Chapter, string>
 
-/** What is done, and what is written into the book. */
+/** What is done, and what is written into the book. Strengths come in already formatted. */
 const step = {
   layer: {
     name: 'Layer with sugar',
@@ -24,7 +24,7 @@ const step = {
   },
   cover: {
     name: 'Cover with spirit',
-    text: 'Water first, then strong spirit, until the fruit is covered by a finger’s breadth. Juicy fruit takes 50 to 80 % vol, peel more, herbs less.',
+    text: 'Water first, then strong spirit, until the fruit is covered by a finger’s breadth. Juicy fruit takes spirit of {{low}} to {{high}}, peel stronger, herbs weaker.',
     log: 'Pour spirit and Pour water. Ratafia says how strong the jar will be once the fruit’s juice has come out.',
   },
   steep: {
@@ -92,7 +92,7 @@ const tool = {
   },
   thermometer: {
     name: 'Thermometer',
-    text: 'Every reading needs one. Ten degrees change an alcoholometer by some 3 to 4 % vol.',
+    text: 'Every reading needs one: from a cool cellar to a warm kitchen the same spirit moves an alcoholometer by several marks.',
   },
 } as const satisfies Record<HandTool, { name: string; text: string }>
 

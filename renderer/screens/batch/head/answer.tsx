@@ -3,6 +3,7 @@ import { useWords } from '../../../app/words/use-words.ts'
 import type { BatchSummary } from '../../../../shared/schemas/cellar.ts'
 import { QuantityMark } from '../../../parts/quantity/quantity-mark.tsx'
 import { Quantity } from '../../../parts/quantity/quantity.tsx'
+import { Term } from '../../../parts/term/term.tsx'
 import { Vessels } from './vessels.tsx'
 import styles from './answer.module.css'
 
@@ -20,10 +21,12 @@ export function Answer({ summary }: { summary: BatchSummary }) {
             <p className={styles.strength}>
               <QuantityMark kind="strength" />
               <Quantity value={liquid.strengthPctVol} dimension="strength" />
+              <Term id="strength" />
             </p>
             <p className={styles.sugar}>
               <QuantityMark kind="sugar" />
               <Quantity value={liquid.sugarGPerL} dimension="sugar" />
+              <Term id="sugar" />
             </p>
             <p className={styles.volume}>
               <Quantity value={liquid.volumeMl} dimension="volume" />{' '}

@@ -5,6 +5,7 @@ import { numberFormat } from '../../../parts/formatters/formatters.ts'
 import { classes } from '../../../parts/classes.ts'
 import { Button } from '../../../parts/button/button.tsx'
 import { Segments } from '../../../parts/fields/segments.tsx'
+import { Term } from '../../../parts/term/term.tsx'
 import { formatShare } from '../../../parts/quantity/format-share.ts'
 import type { SeasonPlan } from '../../../../shared/schemas/season.ts'
 import { formatSeconds } from '../format-seconds.ts'
@@ -36,7 +37,8 @@ export function Sureness({
         {t(proof.isProven ? 'season.sure.proven' : open, {
           seconds: formatSeconds(proof.seconds, locale),
           gap: shareOfGap(proof.gapShare, locale),
-        })}{' '}
+        })}
+        <Term id="gap" />{' '}
         {!proof.isProven && onMake && longer !== undefined && (
           <Button
             kind="quiet"
