@@ -240,6 +240,8 @@ export const channels = {
   'jars.change': channel('write', Jar, Jar),
 
   'pantry.list': channel('read', nothing, z.array(PantryLot)),
+  /** Whether an opened spirit was found shut: true ends the question until it is poured from again. */
+  'pantry.sayShut': channel('write', z.strictObject({ lotId: Id, isShut: z.boolean() }), nothing),
   'bottles.list': channel('read', nothing, z.array(BottleLot)),
 
   'shelves.list': channel('read', nothing, z.array(Shelf)),

@@ -132,11 +132,16 @@ export const Caution = z.strictObject({
     'stonesTooLong',
     'fruitHazard',
     'sugarUndissolved',
+    'openedSpirit',
   ]),
   severity: z.enum(['note', 'warning']),
   batchId: Id.optional(),
   jarId: Id.optional(),
   fruitId: Id.optional(),
+  /** A lot of the pantry. */
+  lotId: Id.optional(),
+  /** Since when. */
+  since: Instant.optional(),
   /** The number that raised it and the limit it passed, where there is one. */
   value: z.number().optional(),
   limit: z.number().optional(),

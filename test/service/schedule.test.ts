@@ -115,6 +115,31 @@ describe('schedule.list', () => {
   })
 })
 
+describe('an opened spirit', () => {
+  const cautionsOf = async (t: Trial) =>
+    (await t.ask('today.list', {})).cautions.filter(({ code }) => code === 'openedSpirit')
+
+  it('is asked about on Today, until it is said to be shut; that is taken back as well', async () => {
+    const t = await steeping()
+    t.setNow('2026-09-20T09:00:00Z')
+    expect(await cautionsOf(t)).toEqual([])
+    t.setNow('2026-11-20T18:00:00Z')
+    const [asked] = await cautionsOf(t)
+    expect(asked).toMatchObject({ lotId: 'spirit', since: '2026-09-02T08:00:00.000Z' })
+    expect(asked?.value).toBeCloseTo(800, 0)
+    await t.ask('pantry.sayShut', { lotId: 'spirit', isShut: true })
+    expect(await cautionsOf(t)).toEqual([])
+    await t.ask('pantry.sayShut', { lotId: 'spirit', isShut: false })
+    expect(await cautionsOf(t)).toEqual([asked])
+    // A pour that is taken back opened nothing.
+    await t.ask('moves.undo', { key: 'undo', batchId: 'damson' })
+    expect(await cautionsOf(t)).toEqual([])
+    expect(await t.refusal('pantry.sayShut', { lotId: 'rum', isShut: true })).toMatchObject({
+      code: 'notFound',
+    })
+  })
+})
+
 describe('the next step of a batch', () => {
   it('is the task that Today tells, on the same days, in list and page alike', async () => {
     const t = await steeping()

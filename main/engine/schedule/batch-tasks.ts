@@ -6,7 +6,6 @@
  * keeps a jar well meanwhile is read off the jars. A task is done by logging its move: it is not
  * asked for any more, because the ledger shows that it happened.
  * In: one batch of the ledger, now. Out: its tasks, those that can be done and those that wait.
- * Leaves out: spirit left open, which no move tells.
  */
 import type { BatchToSchedule } from './batch-to-schedule.ts'
 import { doneMoves, type DoneMoves } from './done-moves.ts'

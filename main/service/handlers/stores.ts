@@ -1,6 +1,7 @@
 /** The pantry, the bottles and the shelves they stand on: lists read off the present state. */
 import { batchNames } from '../../cellar/batch-store.ts'
 import { allShelves, putShelf } from '../../cellar/shelf-store.ts'
+import { sayShut } from '../../cellar/spirit-store.ts'
 import { bottleLot, pantryLot } from '../describe.ts'
 import { notFound, ServiceError } from '../service-error.ts'
 import type { ChannelsOf, Handlers } from './handler.ts'
@@ -10,6 +11,12 @@ type Stores = ChannelsOf<'pantry'> | ChannelsOf<'bottles'> | ChannelsOf<'shelves
 export const storeHandlers: Handlers<Stores> = {
   'pantry.list': ({ ledger }) =>
     [...ledger.folded.cellar.lots].map(([id, lot]) => pantryLot(id, lot)),
+  'pantry.sayShut': ({ book, ledger, options }, { lotId, isShut }) => {
+    if (!ledger.folded.cellar.lots.has(lotId)) throw notFound('lot', lotId)
+    const at = isShut ? options.now().toISOString() : null
+    book.transaction(() => sayShut(book, lotId, at)).immediate()
+    return {}
+  },
   'bottles.list': ({ book, ledger }) => {
     const names = batchNames(book)
     return [...ledger.folded.cellar.bottles].map(([id, lot]) =>

@@ -16,6 +16,7 @@ import type { Today } from '../../../shared/schemas/schedule.ts'
 import type { Task } from '../../../shared/schemas/tasks.ts'
 import { batchSummary, bottleLot, cautionsOf } from '../describe.ts'
 import { nextTasks } from '../next-tasks.ts'
+import { spiritCautions } from '../opened-spirit.ts'
 import { batchesInHand, scheduledTasks, timeZoneOf, todayOf, toldTasks } from '../schedule.ts'
 import type { Session } from '../session.ts'
 import { shelfNews } from '../shelf-news.ts'
@@ -72,9 +73,10 @@ export const todayHandlers: Handlers<ChannelsOf<'today'>> = {
       const lot = ledger.folded.cellar.bottles.get(id)
       return lot ? [{ task, lot: bottleLot(id, lot, names.get(lot.batchId) ?? '') }] : []
     })
-    const cautions = [...ledger.folded.cellar.jars].flatMap(([id, jar]) =>
+    const ofJars = [...ledger.folded.cellar.jars].flatMap(([id, jar]) =>
       cautionsOf(id, settledJar(jar, Math.max(now, jar.atMs)), { jars, fruits }, now),
     )
+    const cautions = [...ofJars, ...spiritCautions(session)]
     const named = new Set<string | undefined>([
       ...[...tasks.now, ...tasks.week, ...tasks.putOff].map(({ batchId }) => batchId),
       ...cautions.map(({ batchId }) => batchId),

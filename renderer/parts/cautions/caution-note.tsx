@@ -10,9 +10,11 @@ export interface CautionNoteProps {
   caution: Caution
   /** Which batch and jar, where the place does not say it already. */
   place?: ReactNode
+  /** What answers it, where pressing something does. */
+  act?: ReactNode
 }
 
-export function CautionNote({ caution, place }: CautionNoteProps) {
+export function CautionNote({ caution, place, act }: CautionNoteProps) {
   const t = useWords()
   const { title, text } = useCautionWords()(caution)
   return (
@@ -23,6 +25,7 @@ export function CautionNote({ caution, place }: CautionNoteProps) {
         {place !== undefined && <span className={styles.place}>{place}</span>}
       </p>
       <p>{text}</p>
+      {act}
     </div>
   )
 }

@@ -5,11 +5,13 @@ import { useSettings } from '../../app/settings.tsx'
 import { useFruitName, useFruits } from '../names/use-names.ts'
 import { useQuantities } from '../quantity/use-quantities.ts'
 import { formatUnits } from '../time/format-time.ts'
+import { useTimes } from '../time/use-times.ts'
 
 export function useCautionWords(): (caution: Caution) => { title: string; text: string } {
   const t = useWords()
   const { locale } = useSettings()
   const quantities = useQuantities()
+  const times = useTimes()
   const fruits = useFruits()
   const fruitName = useFruitName()
 
@@ -26,6 +28,7 @@ export function useCautionWords(): (caution: Caution) => { title: string; text: 
         return quantities.text(value, 'strength')
       case 'jarOverfull':
       case 'uncovered':
+      case 'openedSpirit':
         return quantities.text(value, 'volume')
       case 'sugarUndissolved':
         return quantities.text(value, 'mass')
@@ -35,13 +38,14 @@ export function useCautionWords(): (caution: Caution) => { title: string; text: 
     }
   }
 
-  return ({ code, value, limit, fruitId }) => {
+  return ({ code, value, limit, fruitId, since }) => {
     const fruit = fruits.get(fruitId ?? '')
     return {
       title: t(`codes.caution.${code}.title`, { fruit: fruit ? fruitName(fruit) : '' }),
       text: t(`codes.caution.${code}.text`, {
         value: value === undefined ? '' : amount(code, value),
         limit: limit === undefined ? '' : amount(code, limit),
+        since: since === undefined ? '' : times.day(since),
         // The library's own words: they are facts about one fruit, not phrases of the screen.
         hazards: fruit?.hazards.join(' ') ?? '',
       }),

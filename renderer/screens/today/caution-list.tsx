@@ -2,19 +2,24 @@
 import { useWords } from '../../app/words/use-words.ts'
 import { Link } from 'wouter'
 import type { BatchSummary, Caution } from '../../../shared/schemas/cellar.ts'
+import { useRead } from '../../app/queries.ts'
+import { Button } from '../../parts/button/button.tsx'
 import { CautionNote } from '../../parts/cautions/caution-note.tsx'
-import { useJars } from '../../parts/names/use-names.ts'
+import { useGoodsName, useJars } from '../../parts/names/use-names.ts'
 import { Section } from '../../parts/page/page.tsx'
 import styles from './caution-list.module.css'
 
 export interface CautionListProps {
   cautions: readonly Caution[]
   batches: readonly BatchSummary[]
+  onShut: (lotId: string, name: string) => void
 }
 
-export function CautionList({ cautions, batches }: CautionListProps) {
+export function CautionList({ cautions, batches, onShut }: CautionListProps) {
   const t = useWords()
   const jars = useJars()
+  const goodsName = useGoodsName()
+  const pantry = useRead('pantry.list', {}).data ?? []
   const warningsFirst = cautions.toSorted(
     (a, b) => Number(b.severity === 'warning') - Number(a.severity === 'warning'),
   )
@@ -24,8 +29,10 @@ export function CautionList({ cautions, batches }: CautionListProps) {
         {warningsFirst.map((caution) => {
           const batch = batches.find((entry) => entry.batch.id === caution.batchId)?.batch
           const jar = jars.get(caution.jarId ?? '')?.jar
+          const lot = pantry.find(({ id }) => id === caution.lotId)
+          const name = lot && goodsName(lot.goods)
           return (
-            <li key={`${caution.code} ${caution.batchId} ${caution.jarId} ${caution.fruitId}`}>
+            <li key={`${caution.code} ${caution.batchId} ${caution.jarId} ${caution.lotId}`}>
               <CautionNote
                 caution={caution}
                 place={
@@ -35,7 +42,19 @@ export function CautionList({ cautions, batches }: CautionListProps) {
                     )}
                     {batch && jar && ', '}
                     {jar?.name}
+                    {name}
                   </>
+                }
+                act={
+                  lot &&
+                  name !== undefined && (
+                    <Button
+                      onPress={() => onShut(lot.id, name)}
+                      aria-label={t('today.shut.sayOf', { name })}
+                    >
+                      {t('today.shut.say')}
+                    </Button>
+                  )
                 }
               />
             </li>

@@ -101,7 +101,9 @@ function TodayPage({ today }: { today: Today }) {
       </div>
       <TaskViews view={view} onView={setView} tasks={now} batches={batches} acts={acts} />
       {now.length > 0 && <p className={styles.keys}>{t('today.keys')}</p>}
-      {cautions.length > 0 && <CautionList cautions={cautions} batches={batches} />}
+      {cautions.length > 0 && (
+        <CautionList cautions={cautions} batches={batches} onShut={acts.sayShut} />
+      )}
       {week.length > 0 && (
         <Section title={t('today.week')}>
           <TaskList tasks={week} batches={batches} acts={acts} />

@@ -12,6 +12,8 @@ export interface TodayActs {
   putOff: (task: Task, until: string) => void
   bringBack: (task: Task) => void
   logTurned: (tasks: readonly Task[]) => void
+  /** An opened spirit of the pantry was looked at, and is shut. */
+  sayShut: (lotId: string, name: string) => void
   readonly told: { readonly words: string; readonly undo?: () => void } | undefined
   readonly error: Error | null
 }
@@ -24,6 +26,7 @@ export function useTodayActs(batches: readonly BatchSummary[]): TodayActs {
   const bringing = useWrite('schedule.bringBack')
   const recording = useWrite('moves.record')
   const undoing = useWrite('moves.undo')
+  const shutting = useWrite('pantry.sayShut')
   const [told, setTold] = useState<TodayActs['told']>()
   const day = (until: string) => times.day(`${until}T12:00:00`)
 
@@ -47,7 +50,7 @@ export function useTodayActs(batches: readonly BatchSummary[]): TodayActs {
 
   return {
     told,
-    error: putting.error ?? bringing.error ?? recording.error ?? undoing.error,
+    error: putting.error ?? bringing.error ?? recording.error ?? undoing.error ?? shutting.error,
     putOff: (task, until) =>
       putting.mutate(
         { taskId: task.id, until },
@@ -70,6 +73,21 @@ export function useTodayActs(batches: readonly BatchSummary[]): TodayActs {
             }),
         },
       ),
+    sayShut: (lotId, name) =>
+      shutting.mutate(
+        { lotId, isShut: true },
+        {
+          onSuccess: () =>
+            setTold({
+              words: t('today.shut.told', { name }),
+              undo: () =>
+                shutting.mutate(
+                  { lotId, isShut: false },
+                  { onSuccess: () => setTold({ words: t('today.shut.undone', { name }) }) },
+                ),
+            }),
+        },
+      ),
     logTurned: (tasks) => {
       if (recording.isPending) return
       const at = new Date().toISOString()
@@ -79,12 +97,13 @@ export function useTodayActs(batches: readonly BatchSummary[]): TodayActs {
       recording.mutate(
         { key: newId(), moves },
         {
-          onSuccess: () =>
+          onSuccess: ({ groupId }) =>
             setTold({
               words: t('today.turned', { count: moves.length }),
               undo: () =>
                 undoing.mutate(
-                  { key: newId() },
+                  // Another window may have recorded something since.
+                  { key: newId(), groupId },
                   { onSuccess: () => setTold({ words: t('today.turnedUndone') }) },
                 ),
             }),

@@ -174,6 +174,39 @@ describe('TodayScreen', () => {
     ])
     await user.click(screen.getByRole('button', { name: 'Undo' }))
     expect(await screen.findByText('Taken back.')).toBeTruthy()
+    expect(bridge.requests('moves.undo')).toMatchObject([{ groupId: 'g' }])
+  })
+
+  it('asks whether an opened spirit is shut, and takes the answer back', async () => {
+    const { bridge, user } = showToday(
+      {
+        cautions: [
+          {
+            code: 'openedSpirit',
+            severity: 'note',
+            lotId: 'spirit',
+            since: '2026-09-02T08:00:00Z',
+            value: 1000,
+          },
+        ],
+      },
+      { 'pantry.sayShut': {} },
+    )
+    const section = within(await region('Cautions'))
+    const shut = await section.findByRole('button', { name: /^It is shut: Spirit 96/ })
+    expect(section.getByRole('listitem').textContent).toMatch(
+      /Is it shut\?Spirit 96.*It was opened 2 Sept?, and 1\.00\sL is left/,
+    )
+    await user.click(shut)
+    expect(
+      await screen.findByText(/^Spirit 96.*is shut\. It is asked about again once/),
+    ).toBeTruthy()
+    await user.click(screen.getByRole('button', { name: 'Undo' }))
+    expect(await screen.findByText(/^Taken back: Spirit 96/)).toBeTruthy()
+    expect(bridge.requests('pantry.sayShut')).toEqual([
+      { lotId: 'spirit', isShut: true },
+      { lotId: 'spirit', isShut: false },
+    ])
   })
 
   it('tells cautions in words with their numbers, warnings first', async () => {

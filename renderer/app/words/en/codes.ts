@@ -140,6 +140,10 @@ const caution = {
     title: 'Sugar at the bottom',
     text: '{{value}} of sugar has not dissolved yet. Stir or turn the jar.',
   },
+  openedSpirit: {
+    title: 'Is it shut?',
+    text: 'It was opened {{since}}, and {{value}} is left. Spirit that stands open loses strength, and its vapour burns at room temperature: shut it tight, away from flames and warmth. If it stood open, measure it, and enter what is left anew at the strength it has.',
+  },
 } as const satisfies Record<Caution['code'], { title: string; text: string }>
 
 const severity = { note: 'Note', warning: 'Warning' } as const satisfies Record<

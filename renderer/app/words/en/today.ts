@@ -71,7 +71,7 @@ const calendar = {
   },
   feed: {
     title: 'An address that keeps itself up to date',
-    text: 'Programs on this machine can read it while Ratafia is open. Whoever has the address can read the names of your batches and jars; nothing can be changed through it.',
+    text: 'Programs on this machine can read it while Ratafia is open. Whoever has the address can read the names of your batches and jars, and what you mean to buy; nothing can be changed through it.',
     port: 'The address holds for this start of Ratafia. Started with --port and a number, it stays the same.',
     electron: 'Only Ratafia in a browser window serves an address; here there is the file.',
     openIt: 'Serve it at an address',
@@ -139,6 +139,12 @@ export const today = {
   turned_one: 'Logged: {{count}} jar turned.',
   turned_other: 'Logged: {{count}} jars turned.',
   turnedUndone: 'Taken back.',
+  shut: {
+    say: 'It is shut',
+    sayOf: 'It is shut: {{name}}',
+    told: '{{name}} is shut. It is asked about again once some has been poured from it.',
+    undone: 'Taken back: {{name}} is asked about again.',
+  },
   cautions: 'Cautions',
   cameReady: 'Came ready',
   taste: 'Taste it',
