@@ -1,6 +1,6 @@
 /** What can be told of a book at a glance: counts, its first and last row, what its moves come to. */
 import { fold, fruitOf, type Folded } from '../engine/index.ts'
-import type { BookCounts } from '../../shared/schemas/safekeeping.ts'
+import type { BookCounts } from '../../shared/schemas/books-compared.ts'
 import { ledgerDigest } from './ledger-digest.ts'
 import { currentMoves, currentMovesUpTo } from './move-store.ts'
 import type { Book } from './open-book.ts'

@@ -2,11 +2,8 @@
 import { rmSync } from 'node:fs'
 import { join } from 'node:path'
 import Database from 'better-sqlite3'
-import type {
-  BackupManifest,
-  MoveInBook,
-  RestorePreview,
-} from '../../shared/schemas/safekeeping.ts'
+import type { BooksCompared, MoveInBook } from '../../shared/schemas/books-compared.ts'
+import type { BackupManifest, RestorePreview } from '../../shared/schemas/safekeeping.ts'
 import { Move } from '../../shared/schemas/moves.ts'
 import { BackupUnfit, unpackBackup } from './backup-file.ts'
 import { bookErrorOf } from './book-error.ts'
@@ -55,16 +52,24 @@ export async function lookIntoBackup(
   try {
     const { manifest, facts } = await verifyBackup(file, { into, onStep: options.onStep })
     options.onStep('comparing', 0)
-    const there = new Database(into, { readonly: true })
-    const here = options.bookFile === null ? undefined : readable(options.bookFile)
-    try {
-      return { file, manifest, ...compared({ there, facts, here }) }
-    } finally {
-      there.close()
-      here?.close()
-    }
+    return { file, manifest, ...besideBook(into, { facts, bookFile: options.bookFile }) }
   } finally {
     for (const suffix of ['', '-wal', '-shm']) rmSync(into + suffix, { force: true })
+  }
+}
+
+/** What came out of a file, beside the present book; both are only read. */
+export function besideBook(
+  cameOut: string,
+  { facts, bookFile }: { facts: BookFacts; bookFile: string | null },
+): BooksCompared {
+  const there = new Database(cameOut, { readonly: true })
+  const here = bookFile === null ? undefined : readable(bookFile)
+  try {
+    return compared({ there, facts, here })
+  } finally {
+    there.close()
+    here?.close()
   }
 }
 
@@ -87,7 +92,7 @@ function compared({
   there: Book
   facts: BookFacts
   here: Book | undefined
-}) {
+}): BooksCompared {
   const factsHere = here && tryFacts(here)
   const movesThere = newestRows(there)
   const movesHere = factsHere && here ? newestRows(here) : new Map<string, NewestRow>()

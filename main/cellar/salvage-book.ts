@@ -4,7 +4,8 @@
  */
 import { copyFileSync, existsSync, rmSync } from 'node:fs'
 import Database from 'better-sqlite3'
-import type { MoveInBook, SalvageReport } from '../../shared/schemas/safekeeping.ts'
+import type { MoveInBook } from '../../shared/schemas/books-compared.ts'
+import type { SalvageReport } from '../../shared/schemas/safekeeping.ts'
 import { batchIdOf, fold, fruitOf } from '../engine/index.ts'
 import { bookFacts } from './book-facts.ts'
 import { moveInBook } from './look-into-backup.ts'

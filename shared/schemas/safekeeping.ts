@@ -1,7 +1,8 @@
 /** Backups, going back to one, and what is left of a damaged book. */
 import * as z from 'zod'
 import { Id, Instant } from './basics.ts'
-import { Move } from './moves.ts'
+import { BookCounts, BooksCompared, LastMove, MoveInBook } from './books-compared.ts'
+import { ExportProblem, FoundExport, ImportPreview } from './exports.ts'
 
 const count = z.number().int().nonnegative()
 
@@ -15,19 +16,6 @@ export const MachinePath = z
 
 export const BackupReason = z.enum(['asked', 'daily', 'moves', 'migration'])
 export type BackupReason = z.infer<typeof BackupReason>
-
-const LastMove = z.strictObject({ id: Id, seq: count, recordedAt: Instant })
-
-export const BookCounts = z.strictObject({
-  moves: count,
-  jars: count,
-  batches: count,
-  bottleLots: count,
-  bottles: count,
-  /** Moves that the ledger refuses: they were refused in the book as well. */
-  refusedMoves: count,
-})
-export type BookCounts = z.infer<typeof BookCounts>
 
 /** `manifest.json` of a backup. Unknown fields of later programs are let pass. */
 export const BackupManifest = z.object({
@@ -90,32 +78,11 @@ export const BackupSchedule = z.strictObject({
 })
 export type BackupSchedule = z.infer<typeof BackupSchedule>
 
-const MoveInBook = z.strictObject({
-  moveId: Id,
-  move: Move,
-  recordedAt: Instant,
-  batchName: z.string().nullable(),
-})
-export type MoveInBook = z.infer<typeof MoveInBook>
-
-/** How many, and the newest of them. */
-const SomeMoves = z.strictObject({ count, newest: z.array(MoveInBook).max(50) })
-
-const OneSide = z.strictObject({ counts: BookCounts, lastMove: LastMove.nullable() })
-
 /** The backup beside the present book. */
 export const RestorePreview = z.strictObject({
   file: z.string(),
   manifest: BackupManifest,
-  there: OneSide,
-  /** Null where there is no present book, or none that can be read. */
-  here: OneSide.nullable(),
-  /** The two do not begin with the same move. */
-  isAnotherCellar: z.boolean(),
-  onlyHere: SomeMoves,
-  onlyThere: SomeMoves,
-  /** In both, but changed in one of them since. */
-  changed: SomeMoves,
+  ...BooksCompared.shape,
 })
 export type RestorePreview = z.infer<typeof RestorePreview>
 
@@ -146,7 +113,7 @@ export type SalvageReport = z.infer<typeof SalvageReport>
 
 export const SafekeepingJob = z.strictObject({
   jobId: Id,
-  kind: z.enum(['backup', 'look', 'salvage']),
+  kind: z.enum(['backup', 'look', 'salvage', 'export', 'lookIntoExport']),
   state: z.enum(['running', 'done', 'cancelled', 'failed']),
   step: z.enum(['copying', 'packing', 'checking', 'comparing']),
   /** 0 to 1 of all the steps. */
@@ -156,10 +123,14 @@ export const SafekeepingJob = z.strictObject({
   failure: BackupFailure.optional(),
   /** With `failed`, when a backup was looked into. */
   problem: BackupProblem.optional(),
+  /** With `failed`, when an export was looked into, or a fresh one did not come out the same. */
+  exportProblem: ExportProblem.optional(),
   /** With `done`: what was made, seen or read. */
   backup: FoundBackup.optional(),
   preview: RestorePreview.optional(),
   salvage: SalvageReport.optional(),
+  exported: FoundExport.optional(),
+  importPreview: ImportPreview.optional(),
 })
 export type SafekeepingJob = z.infer<typeof SafekeepingJob>
 
@@ -196,6 +167,15 @@ export const BackupFolder = z.strictObject({
   backups: z.array(FoundBackup),
 })
 export type BackupFolder = z.infer<typeof BackupFolder>
+
+export const ExportFolder = z.strictObject({
+  folder: z.string(),
+  /** Null when it can be read. */
+  failure: BackupFailure.nullable(),
+  /** The newest first. */
+  exports: z.array(FoundExport),
+})
+export type ExportFolder = z.infer<typeof ExportFolder>
 
 /** Why the maker's own book cannot be opened. */
 export const RescueState = z.strictObject({

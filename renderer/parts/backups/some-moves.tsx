@@ -1,5 +1,5 @@
 /** The newest of some moves, and how many more there are. */
-import type { MoveInBook } from '../../../shared/schemas/safekeeping.ts'
+import type { MoveInBook } from '../../../shared/schemas/books-compared.ts'
 import { useWords } from '../../app/words/use-words.ts'
 import { useMoveWords } from '../moves/use-move-words.ts'
 import { useTimes } from '../time/use-times.ts'
