@@ -32,7 +32,7 @@ export type Today = z.infer<typeof Today>
 
 /** What a notice on the desktop tells. */
 export const Reminder = z.strictObject({
-  /** Tasks that are late or due. */
+  /** Tasks that are late or due; all the turning together is one. */
   count: z.number().int().positive(),
   /** Of the batches they belong to, the most pressing first. */
   batchNames: z.array(z.string()),

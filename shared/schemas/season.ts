@@ -4,6 +4,7 @@ import { Id, Instant, MassG, Name, Note, VolumeMl } from './basics.ts'
 import { JarShape } from './cellar.ts'
 import { DraftSpec } from './drafts.ts'
 import { Learned } from './fruits.ts'
+import { Cost } from './marrying.ts'
 import { InstantBand } from './shelf.ts'
 import { Banded } from './steeping.ts'
 
@@ -447,23 +448,21 @@ export const SeasonComparison = z.strictObject({
           ...laidDown,
           inJarsMl: amount,
           /**
-           * What the goods that went into these batches cost: of each priced lot the share that was
-           * used, whenever it was bought. Absent where none of it has a price.
+           * What the goods that went into these batches cost: of each lot the share that was used,
+           * whenever it was bought. Absent where none of it has a price.
            */
-          spentMinor: amount.optional(),
-          /** False where some of it has no price. */
-          isWholeSpent: z.boolean().optional(),
+          spent: Cost.optional(),
           firstAt: Instant.optional(),
           batchIds: z.array(Id),
         })
         .optional(),
     }),
   ),
-  moneyMinor: z.strictObject({
-    now: amount.optional(),
-    earlier: amount.optional(),
+  money: z.strictObject({
+    now: Cost.optional(),
+    earlier: Cost.optional(),
     /** All that was bought in the season, whatever it is for. */
-    happened: amount.optional(),
+    happened: Cost.optional(),
   }),
 })
 export type SeasonComparison = z.infer<typeof SeasonComparison>

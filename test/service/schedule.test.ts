@@ -208,6 +208,36 @@ describe('today.remind', () => {
     expect(await t.ask('today.remind', {})).toEqual(reminder)
   })
 
+  it('counts a round of turning once', async () => {
+    const t = await steeping()
+    const south = { batchId: 'damson', jarId: 'south' }
+    await t.ask('moves.record', {
+      key: 'more',
+      moves: [
+        {
+          at: '2026-09-02T08:00:00Z',
+          kind: 'charge',
+          ...south,
+          lotId: 'damsons',
+          massG: 900,
+          cut: 'cut',
+        },
+        {
+          at: '2026-09-02T08:10:00Z',
+          kind: 'pourSpirit',
+          ...south,
+          lotId: 'spirit',
+          volumeMl: 700,
+        },
+      ],
+    })
+    await t.ask('cellar.changeSettings', { reminders: true })
+    t.setNow('2026-09-03T09:00:00Z')
+    const { now } = await t.ask('today.list', {})
+    expect(now.map(({ kind }) => kind)).toEqual(['turn', 'turn'])
+    expect((await t.ask('today.remind', {}))?.count).toBe(1)
+  })
+
   it('wakes nobody at night', async () => {
     const t = await steeping({ timeZone: 'Europe/Warsaw' })
     await t.ask('cellar.changeSettings', { reminders: true })

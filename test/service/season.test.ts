@@ -153,9 +153,9 @@ describe('season', () => {
     const damson = compared.kinds.find(({ kindId }) => kindId === 'damson')!
     expect(damson.happened).toMatchObject({ fruitG: 1000, bottles: 0, batchIds: ['damson'] })
     // A third of 3 kg for 12 euros, bought before that season began.
-    expect(damson.happened!.spentMinor).toBeCloseTo(400)
-    expect(damson.happened!.isWholeSpent).toBe(true)
-    expect(compared.moneyMinor.happened).toBeUndefined()
+    expect(damson.happened!.spent!.minor).toBeCloseTo(400)
+    expect(damson.happened!.spent!.isComplete).toBe(true)
+    expect(compared.money.happened).toBeUndefined()
     expect(damson.earlier!.volumeMl).toBeGreaterThan(1900)
     t.service.close()
   })

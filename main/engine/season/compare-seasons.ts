@@ -1,4 +1,5 @@
 /** A season's plan beside that of the season before, and what was really done then. */
+import type { Cost } from '../../../shared/schemas/marrying.ts'
 import type {
   KeptSeasonPlan,
   SeasonComparison,
@@ -30,9 +31,12 @@ export function compareSeasons(comparing: Comparing): SeasonComparison {
     ...(earlier?.plan.kinds ?? []).map(({ kindId }) => kindId),
     ...happened.map(({ kindId }) => kindId),
   ])
-  const spentMinor = steps
+  const purchases = steps
     .filter(({ atMs }) => atMs >= fromMs && atMs < toMs)
-    .flatMap(({ recorded: { move } }) => (move.kind === 'buy' ? (move.priceMinor ?? []) : []))
+    .flatMap(({ recorded: { move } }) =>
+      move.kind === 'buy' ? { priceMinor: move.priceMinor, share: 1 } : [],
+    )
+  const happenedCost = costOf(purchases)
   return {
     from: instant(fromMs),
     to: instant(toMs),
@@ -45,10 +49,10 @@ export function compareSeasons(comparing: Comparing): SeasonComparison {
       }),
       ...happenedOf(happened, kindId),
     })),
-    moneyMinor: {
-      ...(now && { now: now.totals.moneyMinor }),
-      ...(earlier && { earlier: earlier.plan.totals.moneyMinor }),
-      ...(spentMinor.length > 0 && { happened: sum(spentMinor) }),
+    money: {
+      ...(now && { now: plannedCost(now) }),
+      ...(earlier && { earlier: plannedCost(earlier.plan) }),
+      ...(happenedCost && { happened: happenedCost }),
     },
   }
 }
@@ -75,7 +79,7 @@ interface BatchBegun {
   readonly bottledMl: number
   readonly bottles: number
   readonly inJarsMl: number
-  readonly spent: GoodsSpent
+  readonly used: readonly PaidGoods[]
 }
 
 /** Batches whose first fruit went into a jar in that time. */
@@ -97,7 +101,7 @@ function batchesBegun({ steps, cellar }: Comparing, fromMs: number, toMs: number
         bottledMl: sum(lots.map(({ filledCount, bottleSizeMl }) => filledCount * bottleSizeMl)),
         bottles: sum(lots.map(({ filledCount }) => filledCount)),
         inJarsMl: sum(jars.map(({ bodies }) => liquidVolumeMl(bodies.free))),
-        spent: spentOn(batchId, steps, cellar),
+        used: goodsUsed(batchId, steps, cellar),
       },
     ]
   })
@@ -106,49 +110,50 @@ function batchesBegun({ steps, cellar }: Comparing, fromMs: number, toMs: number
 function happenedOf(begun: readonly BatchBegun[], kindId: string) {
   const own = begun.filter((batch) => batch.kindId === kindId)
   if (own.length === 0) return {}
+  const spent = costOf(own.flatMap(({ used }) => used))
   return {
     happened: {
       fruitG: sum(own.map(({ fruitG }) => fruitG)),
       volumeMl: sum(own.map(({ bottledMl }) => bottledMl)),
       bottles: sum(own.map(({ bottles }) => bottles)),
       inJarsMl: sum(own.map(({ inJarsMl }) => inJarsMl)),
-      ...toldSpent(own.map(({ spent }) => spent)),
+      ...(spent && { spent }),
       firstAt: instant(Math.min(...own.map(({ firstMs }) => firstMs))),
       batchIds: own.map(({ batchId }) => batchId),
     },
   }
 }
 
-/** What goods cost, and whether all of them have a price. */
-interface GoodsSpent {
-  readonly minor: number
-  readonly hasPrice: boolean
-  readonly isWhole: boolean
+/** Goods, or the share of a lot that was used. */
+interface PaidGoods {
+  readonly priceMinor: number | undefined
+  readonly share: number
 }
 
-/** Each lot's price goes with the share of it that went into the batch's jars. */
-function spentOn(batchId: string, steps: readonly Step[], cellar: CellarState): GoodsSpent {
-  const used = stepsOf(steps, batchId)
+/** Undefined where nothing has a price. */
+function costOf(goods: readonly PaidGoods[]): Cost | undefined {
+  const priced = goods.filter(({ priceMinor }) => priceMinor !== undefined)
+  if (priced.length === 0) return undefined
+  return {
+    minor: sum(priced.map(({ priceMinor = 0, share }) => priceMinor * share)),
+    isComplete: priced.length === goods.length,
+  }
+}
+
+const plannedCost = ({ totals: { moneyMinor, isWholeMoney } }: SeasonPlan): Cost => ({
+  minor: moneyMinor,
+  isComplete: isWholeMoney,
+})
+
+/** Of each lot, what went into the batch's jars. */
+const goodsUsed = (batchId: string, steps: readonly Step[], cellar: CellarState): PaidGoods[] =>
+  stepsOf(steps, batchId)
     .filter(({ recorded: { move } }) => 'batchId' in move && move.batchId === batchId)
     .flatMap(({ effect }) => effect.transfers)
     .flatMap(({ from, matter }) => {
       const lot = from.startsWith('lot:') ? cellar.lots.get(from.slice('lot:'.length)) : undefined
       return lot ? { priceMinor: lot.priceMinor, share: massOf(matter) / massOf(lot.bought) } : []
     })
-  return {
-    minor: sum(used.map(({ priceMinor = 0, share }) => priceMinor * share)),
-    hasPrice: used.some(({ priceMinor }) => priceMinor !== undefined),
-    isWhole: used.every(({ priceMinor }) => priceMinor !== undefined),
-  }
-}
-
-const toldSpent = (spent: readonly GoodsSpent[]) =>
-  spent.some(({ hasPrice }) => hasPrice)
-    ? {
-        spentMinor: sum(spent.map(({ minor }) => minor)),
-        isWholeSpent: spent.every(({ isWhole }) => isWhole),
-      }
-    : {}
 
 /** The plan of the season before: the newest kept at least half a year before this one's start. */
 export function seasonBefore(

@@ -104,6 +104,9 @@ export const todayHandlers: Handlers<ChannelsOf<'today'>> = {
     if (!isFirst) return null
     const ids = new Set(pressing.map(({ batchId }) => batchId))
     const names = new Map(batchesInHand(session).map(({ id, name }) => [id, name]))
-    return { count: pressing.length, batchNames: [...ids].flatMap((id) => names.get(id) ?? []) }
+    // A round of turning is one thing to do, however many jars it takes.
+    const turning = pressing.filter(({ kind }) => kind === 'turn').length
+    const count = pressing.length - Math.max(0, turning - 1)
+    return { count, batchNames: [...ids].flatMap((id) => names.get(id) ?? []) }
   },
 }

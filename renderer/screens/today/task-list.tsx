@@ -99,6 +99,9 @@ function TaskLine({ task, batches, acts, isOpen, onOpen }: TaskLineProps) {
         )}
       </p>
       <div className={styles.acts}>
+        {task.kind === 'turn' && task.state !== 'coming' && (
+          <Button onPress={() => acts.logTurned([task])}>{t('today.logTurned')}</Button>
+        )}
         <PutOffMenu
           what={words.what(task)}
           isOpen={isOpen}

@@ -16,7 +16,7 @@ import { CalendarDialog } from './calendar-dialog.tsx'
 import { CautionList } from './caution-list.tsx'
 import { PutOffSection } from './put-off-section.tsx'
 import { CameReady, Fading, RunningLow } from './shelf-news.tsx'
-import { isPressing, views, type View } from './task-groups.ts'
+import { isPressing, linesOf, views, type View } from './task-groups.ts'
 import { TaskList } from './task-list.tsx'
 import { TaskViews } from './task-views.tsx'
 import { useTodayActs, type TodayActs } from './use-today-acts.ts'
@@ -120,7 +120,8 @@ function TodayPage({ today }: { today: Today }) {
 function Lead({ today: { now, week, after, batches } }: { today: Today }) {
   const t = useWords()
   const times = useTimes()
-  const pressing = now.filter(isPressing).length
+  // A round of turning is one line, and one thing to do.
+  const pressing = linesOf(now.filter(isPressing)).length
   if (pressing > 0) return t('today.needHands', { count: pressing })
   const next = week[0] ?? after
   const name = batches.find(({ batch }) => batch.id === next?.batchId)?.batch.name

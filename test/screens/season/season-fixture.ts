@@ -438,8 +438,7 @@ export const comparison: SeasonComparison = {
         volumeMl: 1500,
         bottles: 3,
         inJarsMl: 2320,
-        spentMinor: 3100,
-        isWholeSpent: false,
+        spent: { minor: 3100, isComplete: false },
         firstAt: weekAt(-11),
         batchIds: ['damson'],
       },
@@ -449,7 +448,11 @@ export const comparison: SeasonComparison = {
       happened: { fruitG: 900, volumeMl: 0, bottles: 0, inJarsMl: 900, batchIds: [] },
     },
   ],
-  moneyMinor: { now: 14_250, earlier: 16_000, happened: 12_480 },
+  money: {
+    now: { minor: 14_250, isComplete: true },
+    earlier: { minor: 16_000, isComplete: true },
+    happened: { minor: 12_480, isComplete: false },
+  },
 }
 
 export const season: Answers = {

@@ -447,7 +447,7 @@ describe('last season', () => {
     expect(row).toContain('goods for at least €31.00')
     expect(row).toContain('4.20 L, 8 bottles')
     expect(plain(screen.getByRole('row', { name: /Money/ }))).toBe(
-      'Money, all purchases€160.00€124.80€142.50',
+      'Money, all purchases€160.00at least €124.80€142.50',
     )
   })
 

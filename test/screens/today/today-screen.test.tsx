@@ -165,6 +165,7 @@ describe('TodayScreen', () => {
       },
     )
     expect(await screen.findByText('Turn 2 jars')).toBeTruthy()
+    expect(screen.getByText('1 thing wants your hands.')).toBeTruthy()
     await user.click(screen.getByRole('button', { name: 'Log as turned' }))
     expect(await screen.findByText('Logged: 2 jars turned.')).toBeTruthy()
     const [{ moves } = { moves: [] }] = bridge.requests('moves.record')

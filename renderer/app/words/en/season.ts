@@ -503,6 +503,7 @@ export const season = {
     inJars: '{{volume}} still in jars',
     noneBottled: 'Nothing bottled yet',
     spent: 'goods for {{money}}',
+    atLeast: 'at least {{money}}',
     spentAtLeast: 'goods for at least {{money}}',
     first: 'first on {{day}}',
     money: 'Money, all purchases',

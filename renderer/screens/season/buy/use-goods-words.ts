@@ -37,8 +37,10 @@ export function useGoodsWords() {
         ? t('season.buy.atHand', { amount: text(atHandMl, 'volume') })
         : undefined
   /** The batches by kind, each with its first day where one kind has several. */
-  const purpose = ({ batches }: PurchaseLine) => {
-    if (batches.length === 0) return undefined
+  const purpose = ({ batches, fruitId }: PurchaseLine) => {
+    const [first, ...others] = batches
+    // Plums are bought for plums: that needs no saying.
+    if (!first || (first.kindId === fruitId && others.length === 0)) return undefined
     const isAlone = (kindId: string) =>
       batches.filter((batch) => batch.kindId === kindId).length === 1
     const names = batches.map(({ kindId, startAt }) =>

@@ -7,6 +7,7 @@ import { Empty, Section } from '../../../parts/page/page.tsx'
 import { useQuantities } from '../../../parts/quantity/use-quantities.ts'
 import { Table } from '../../../parts/table/table.tsx'
 import { useTimes } from '../../../parts/time/use-times.ts'
+import type { Cost } from '../../../../shared/schemas/marrying.ts'
 import type { SeasonComparison } from '../../../../shared/schemas/season.ts'
 import { LaidDown } from './laid-down.tsx'
 import styles from './compare.module.css'
@@ -46,7 +47,7 @@ function Compared({ comparison }: { comparison: SeasonComparison }) {
   const times = useTimes()
   const { text } = useQuantities()
   const kindName = useKindName()
-  const { from, to, earlier, kinds, moneyMinor } = comparison
+  const { from, to, earlier, kinds, money: paid } = comparison
   const greatest = Math.max(
     1,
     ...kinds.flatMap((kind) => [
@@ -55,8 +56,11 @@ function Compared({ comparison }: { comparison: SeasonComparison }) {
       (kind.happened?.volumeMl ?? 0) + (kind.happened?.inJarsMl ?? 0),
     ]),
   )
-  const money = (minor: number | undefined) =>
-    minor === undefined ? t('season.compare.nothing') : text(Math.round(minor), 'money')
+  const money = (cost: Cost | undefined) => {
+    if (cost === undefined) return t('season.compare.nothing')
+    const words = text(Math.round(cost.minor), 'money')
+    return cost.isComplete ? words : t('season.compare.atLeast', { money: words })
+  }
   const sums: Kind = { kindId: 'all kinds together' }
   const isSum = (kind: Kind) => kind === sums
   return (
@@ -89,7 +93,7 @@ function Compared({ comparison }: { comparison: SeasonComparison }) {
             header: t('season.compare.plannedThen'),
             cell: (kind) =>
               isSum(kind) ? (
-                money(moneyMinor.earlier)
+                money(paid.earlier)
               ) : (
                 <LaidDown laidDown={kind.earlier} greatest={greatest} look="planned">
                   {kind.earlier?.startAt !== undefined &&
@@ -102,7 +106,7 @@ function Compared({ comparison }: { comparison: SeasonComparison }) {
             header: t('season.compare.done'),
             cell: (kind) =>
               isSum(kind) ? (
-                money(moneyMinor.happened)
+                money(paid.happened)
               ) : (
                 <LaidDown laidDown={kind.happened} greatest={greatest} look="done">
                   {kind.happened && <Happened happened={kind.happened} />}
@@ -114,7 +118,7 @@ function Compared({ comparison }: { comparison: SeasonComparison }) {
             header: t('season.compare.now'),
             cell: (kind) =>
               isSum(kind) ? (
-                money(moneyMinor.now)
+                money(paid.now)
               ) : (
                 <LaidDown laidDown={kind.now} greatest={greatest} look="planned" />
               ),
@@ -130,13 +134,13 @@ function Happened({ happened }: { happened: NonNullable<Kind['happened']> }) {
   const t = useWords()
   const times = useTimes()
   const { text } = useQuantities()
-  const { inJarsMl, spentMinor, isWholeSpent, firstAt } = happened
+  const { inJarsMl, spent, firstAt } = happened
   const told = [
     firstAt !== undefined && t('season.compare.first', { day: times.day(firstAt) }),
     inJarsMl > 0 && t('season.compare.inJars', { volume: text(inJarsMl, 'volume') }),
-    spentMinor !== undefined &&
-      t(isWholeSpent === false ? 'season.compare.spentAtLeast' : 'season.compare.spent', {
-        money: text(Math.round(spentMinor), 'money'),
+    spent !== undefined &&
+      t(spent.isComplete ? 'season.compare.spent' : 'season.compare.spentAtLeast', {
+        money: text(Math.round(spent.minor), 'money'),
       }),
   ]
   return told.filter((words) => words !== false).join(' · ')
