@@ -1,2 +1,36 @@
 /** Everything the screens say, in Polish; what is not here yet is said in English. */
-export const pl = {}
+import { batch } from './pl/batch.ts'
+import { bench } from './pl/bench.ts'
+import { codes } from './pl/codes.ts'
+import { compare } from './pl/compare.ts'
+import { draft } from './pl/draft.ts'
+import { finder } from './pl/finder.ts'
+import { fruits } from './pl/fruits.ts'
+import { labels } from './pl/labels.ts'
+import { marry } from './pl/marry.ts'
+import { parts } from './pl/parts.ts'
+import { safekeeping } from './pl/safekeeping.ts'
+import { screens } from './pl/screens.ts'
+import { season } from './pl/season.ts'
+import { shelf } from './pl/shelf.ts'
+import { shell } from './pl/shell.ts'
+import { today } from './pl/today.ts'
+
+export const pl = {
+  codes,
+  parts,
+  shell,
+  batch,
+  compare,
+  bench,
+  draft,
+  finder,
+  fruits,
+  labels,
+  marry,
+  safekeeping,
+  season,
+  shelf,
+  today,
+  ...screens,
+} as const

@@ -1,0 +1,27 @@
+/** What `en/compare.ts` says, in Polish. */
+export const compare = {
+  title: 'Porównanie nastawów',
+  lead: 'Każdy od swojego pierwszego dnia.',
+  none: 'Nie wybrano żadnego nastawu. Wybierz kilka na liście nastawów albo dodaj jeden tutaj.',
+  span: 'Jak daleko',
+  spans: { first: 'Pierwsze {{days}} dni', whole: 'Do końca' },
+  day: 'Dzień',
+  caption: '{{quantity}} dzień po dniu',
+  description:
+    '{{quantity}}, nastawy: {{batches}}, od dnia 0 do dnia {{days}}. Strzałki odczytują wartości.',
+  legend: 'Porównywane nastawy',
+  takeOut: 'Wyjmij',
+  takeOutOf: 'Wyjmij: {{name}}',
+  add: 'Dołóż do porównania',
+  choose: 'wybierz nastaw…',
+  most: 'Najwyżej {{count}} naraz: wyjmij jeden, aby dołożyć inny.',
+  with: 'Porównaj z innymi',
+  pick: 'Porównaj…',
+  chosen: 'Wybrane',
+  picking: 'Wybierz nastawy do porównania',
+  go_one: 'Porównaj {{count}} nastaw',
+  go_few: 'Porównaj {{count}} nastawy',
+  go_many: 'Porównaj {{count}} nastawów',
+  go_other: 'Porównaj {{count}} nastawu',
+  leave: 'Zostaw',
+} as const
