@@ -5,7 +5,7 @@ import { FailureNote } from '../parts/failure/failure-note.tsx'
 import { useWrite } from './queries.ts'
 import styles from './demo-banner.module.css'
 
-export function DemoBanner() {
+export function DemoBanner({ onTour }: { onTour: () => void }) {
   const t = useWords()
   const back = useWrite('cellar.openOwn')
   const remove = useWrite('cellar.removeDemo')
@@ -13,6 +13,9 @@ export function DemoBanner() {
     <aside className={styles.banner}>
       <p>{t('shell.demo.text')}</p>
       <div className={styles.actions}>
+        <Button kind="quiet" onPress={onTour}>
+          {t('tour.begin')}
+        </Button>
         <Button kind="quiet" isBusy={back.isPending} onPress={() => back.mutate({})}>
           {t('shell.demo.back')}
         </Button>

@@ -12,11 +12,13 @@ import { screens } from './screens.ts'
 import { SettingsDialog } from './settings-dialog.tsx'
 import { useShortcuts, type ShortcutId } from './shortcuts.ts'
 import { useDailyReminder } from './use-daily-reminder.ts'
+import { Tour } from './tour/tour.tsx'
 import styles from './shell.module.css'
 
 export function Shell({ cellar, children }: { cellar: CellarStatus; children: ReactNode }) {
   const t = useWords()
   const [sheet, setSheet] = useState<ShortcutId>()
+  const [tour, setTour] = useState<number>()
   const close = () => setSheet(undefined)
   useShortcuts(setSheet)
   useDailyReminder(cellar.settings.reminders)
@@ -49,10 +51,13 @@ export function Shell({ cellar, children }: { cellar: CellarStatus; children: Re
         </div>
       </header>
       <div className={styles.main}>
-        {cellar.isDemo && <DemoBanner />}
+        {cellar.isDemo && <DemoBanner onTour={() => setTour(0)} />}
         <main className={styles.content} id="content" tabIndex={-1}>
           {children}
         </main>
+        {cellar.isDemo && tour !== undefined && (
+          <Tour at={tour} onGo={setTour} onEnd={() => setTour(undefined)} />
+        )}
       </div>
       <SettingsDialog settings={cellar.settings} isOpen={sheet === 'settings'} onClose={close} />
       <KeysDialog isOpen={sheet === 'keys'} onClose={close} />

@@ -17,6 +17,7 @@ import { shelf } from './en/shelf.ts'
 import { shell } from './en/shell.ts'
 import { termHelp, terms } from './en/terms.ts'
 import { today } from './en/today.ts'
+import { tour } from './en/tour.ts'
 
 export const en = {
   codes,
@@ -37,5 +38,6 @@ export const en = {
   termHelp,
   terms,
   today,
+  tour,
   ...screens,
 } as const
