@@ -1,6 +1,7 @@
 /** A season by hand on the demo: plan it, look at the jars, keep it, buy, and begin a batch on paper. */
 import { AxeBuilder } from '@axe-core/playwright'
 import { readFileSync } from 'node:fs'
+import ICAL from 'ical.js'
 import type { Page } from '@playwright/test'
 import type { SeasonWishes } from '../../shared/schemas/season.ts'
 import { expect, test } from './cellar-test.ts'
@@ -68,6 +69,22 @@ test('next season is planned, kept, bought for and begun on paper', async ({ rat
 
   await page.getByRole('link', { name: 'To buy' }).click()
   await expectNoFault(page)
+  // What is to be bought stands in the calendar, by week and shop.
+  await page.getByRole('link', { name: 'Set up the calendar' }).click()
+  const calendar = page.getByRole('dialog', { name: 'What is to be done, in your calendar' })
+  const savingCalendar = page.waitForEvent('download')
+  await calendar.getByRole('button', { name: 'Save the calendar file' }).click()
+  const ics = readFileSync(await (await savingCalendar).path(), 'utf8')
+  const shopping = new ICAL.Component(ICAL.parse(ics) as string)
+    .getAllSubcomponents('vevent')
+    .map((found) => new ICAL.Event(found))
+    .filter(({ summary }) => summary === 'Buy at the market')
+  expect(shopping.some(({ description }) => /^Sour cherry, \d/m.test(description))).toBe(true)
+  await calendar.getByRole('button', { name: 'Done' }).click()
+  await expect(page).toHaveURL(/#\/today$/)
+  await page.getByRole('link', { name: 'Season', exact: true }).click()
+  await page.getByRole('link', { name: 'To buy' }).click()
+
   const tick = page.getByRole('button', { name: /^Bought: Sour cherry/ })
   await tick.click()
   const dialog = page.getByRole('dialog')

@@ -60,6 +60,7 @@ function eventsOf(ics: string) {
 
 test('a task opens its form filled in, and is gone once that is logged', async ({ demo, page }) => {
   const before = await countOf(page)
+  expect(await pressing(page).getByRole('listitem').count()).toBe(before)
   const line = pressing(page).getByRole('listitem').filter({ hasText: 'Marry the extracts' })
   const name = await line
     .locator('span')
