@@ -25,7 +25,7 @@ export function CautionNote({ caution, place, act }: CautionNoteProps) {
         {place !== undefined && <span className={styles.place}>{place}</span>}
       </p>
       <p>{text}</p>
-      {act}
+      {act !== undefined && <div className={styles.act}>{act}</div>}
     </div>
   )
 }

@@ -45,17 +45,17 @@ export function CautionList({ cautions, batches, onShut }: CautionListProps) {
                     {name}
                   </>
                 }
-                act={
-                  lot &&
-                  name !== undefined && (
-                    <Button
-                      onPress={() => onShut(lot.id, name)}
-                      aria-label={t('today.shut.sayOf', { name })}
-                    >
-                      {t('today.shut.say')}
-                    </Button>
-                  )
-                }
+                {...(lot !== undefined &&
+                  name !== undefined && {
+                    act: (
+                      <Button
+                        onPress={() => onShut(lot.id, name)}
+                        aria-label={t('today.shut.sayOf', { name })}
+                      >
+                        {t('today.shut.say')}
+                      </Button>
+                    ),
+                  })}
               />
             </li>
           )

@@ -6,7 +6,6 @@ import { useRead } from '../../app/queries.ts'
 import { useWords } from '../../app/words/use-words.ts'
 import { BackupWarning } from '../../parts/backups/backup-warning.tsx'
 import { Button, ButtonLink } from '../../parts/button/button.tsx'
-import { classes } from '../../parts/classes.ts'
 import { FailureNote } from '../../parts/failure/failure-note.tsx'
 import { ReadState } from '../../parts/failure/read-state.tsx'
 import { Segments } from '../../parts/fields/segments.tsx'
@@ -86,8 +85,8 @@ function TodayPage({ today }: { today: Today }) {
       actions={<Button onPress={() => navigate(calendarPath)}>{t('today.calendar.open')}</Button>}
     >
       <BackupWarning />
+      <Told acts={acts} />
       <div className={styles.top}>
-        <Told acts={acts} />
         <FailureNote error={acts.error} />
         {now.length > 1 && (
           <Segments
@@ -134,7 +133,7 @@ function Lead({ today: { now, week, after, batches } }: { today: Today }) {
 function Told({ acts: { told } }: { acts: TodayActs }) {
   const t = useWords()
   return (
-    <div className={classes(told && styles.told)}>
+    <div className={styles.told}>
       <output>{told?.words}</output>
       {told?.undo && <Button onPress={told.undo}>{t('today.putOff.undo')}</Button>}
     </div>
