@@ -4,7 +4,7 @@
  */
 import * as z from 'zod'
 import { BenchReply, BenchRequest } from './schemas/bench.ts'
-import { Colour, Count, Id, Instant, MassG, Name, Note, StrengthPctVol } from './schemas/basics.ts'
+import { Colour, Count, Id, Instant, MassG, Name, Note } from './schemas/basics.ts'
 import {
   Balance,
   Batch,
@@ -23,6 +23,7 @@ import {
   DraftPin,
   DraftSolution,
   DraftSpec,
+  DraftSpirit,
   DraftWishes,
   FollowedPlan,
   FollowedStage,
@@ -50,11 +51,13 @@ import {
   MendRequest,
 } from './schemas/marrying.ts'
 import { Move, RecordedMove } from './schemas/moves.ts'
+import { ExportManifest } from './schemas/exports.ts'
 import {
   BackupFolder,
   BackupManifest,
   BackupSchedule,
   BackupState,
+  ExportFolder,
   MachinePath,
   RescueState,
   SafekeepingJob,
@@ -206,6 +209,23 @@ export const channels = {
     'write',
     z.strictObject({ file: MachinePath }),
     z.strictObject({ asideFile: z.string().nullable(), manifest: BackupManifest }),
+  ),
+
+  /** The whole cellars in open form in a folder of this machine; left out, the usual one. */
+  'exports.list': channel('read', z.strictObject({ folder: MachinePath.optional() }), ExportFolder),
+  /** Begins to write the open book, demo or own, in open form; ask `backups.job` how far it is. */
+  'exports.start': channel(
+    'read',
+    z.strictObject({ jobId: Id, folder: MachinePath.optional() }),
+    SafekeepingJob,
+  ),
+  /** Looks into an export: can it be brought in, and in what does it differ from the present book? */
+  'exports.look': channel('read', z.strictObject({ jobId: Id, file: MachinePath }), SafekeepingJob),
+  /** Puts the cellar of an export in place of the present book, which is kept aside. */
+  'exports.import': channel(
+    'write',
+    z.strictObject({ file: MachinePath }),
+    z.strictObject({ asideFile: z.string().nullable(), manifest: ExportManifest }),
   ),
 
   /** What is wrong with the maker's own book; null where it is open or could be. */
@@ -361,7 +381,11 @@ export const channels = {
   /** A fruit as the trade usually makes it, to begin with: numbers, and what is usually wanted. */
   'drafts.usual': channel(
     'read',
-    z.strictObject({ fruitId: Id, massG: MassG, spiritPctVol: StrengthPctVol }),
+    z.strictObject({
+      fruitId: Id,
+      massG: MassG,
+      spiritPctVol: DraftSpirit.shape.strengthPctVol,
+    }),
     z.strictObject({ spec: DraftSpec, wishes: DraftWishes }),
   ),
   /** What a draft comes to. */

@@ -6,8 +6,10 @@
 import { mkdtempSync, rmSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
+import { setTimeout as pause } from 'node:timers/promises'
 import fc from 'fast-check'
 import type { Channel } from '../../shared/channels.ts'
+import { SafekeepingJob } from '../../shared/schemas/safekeeping.ts'
 import { answerCall } from '../../main/hosts/answer-call.ts'
 import { contract } from '../../main/hosts/browser/contract.ts'
 import { openServer } from '../../main/hosts/browser/open-server.ts'
@@ -114,6 +116,7 @@ async function oneBook(round: Round, said: SaidErrors): Promise<void> {
     if (hasWritten && !mayWrite) fault('wrote', channel, index, asked())
     for (const told of said.crashes()) fault('crash', channel, index, `${told}\n${asked()}`)
     if (index % 250 === 249) await mustAddUp(ask, (told) => fault('unsound', channel, index, told))
+    if (reply?.ok) await whenDone(ask, reply.value)
     round.onCall(counts)
   }
 
@@ -160,6 +163,17 @@ const asking =
     if (!reply.ok) throw new Error(`${channel}: ${reply.error.code}: ${reply.error.message}`)
     return reply.value
   }
+
+/** Waits for what a call has begun, so that what it writes is not laid at the door of the next. */
+async function whenDone(ask: Asks, begun: unknown): Promise<void> {
+  const job = SafekeepingJob.safeParse(begun)
+  if (!job.success) return
+  let { state } = job.data
+  while (state === 'running') {
+    await pause(10)
+    state = SafekeepingJob.parse(await ask('backups.job', { jobId: job.data.jobId })).state
+  }
+}
 
 /** What the lists name, before anything is asked of it. */
 async function lookAround(ask: Asks, known: KnownValues): Promise<void> {

@@ -5,13 +5,15 @@ import { addPlan } from '../../cellar/plan-store.ts'
 import { readSettings } from '../../cellar/setting-store.ts'
 import { outcomeOf, solveDraft, usualDraft } from '../../engine/index.ts'
 import { planPaper } from '../../papers/plan-paper.ts'
-import type { DraftSpec, DraftWishes } from '../../../shared/schemas/drafts.ts'
+import { DraftSpec, type DraftWishes } from '../../../shared/schemas/drafts.ts'
 import type { Fruit } from '../../../shared/schemas/fruits.ts'
+import { doable } from '../doable.ts'
 import { draftFacts } from '../draft-facts.ts'
 import { tissueFor } from '../learned-fruit.ts'
 import { asKnownToday, movesOfBatch } from '../plan-moves.ts'
 import { notFound, ServiceError } from '../service-error.ts'
 import type { Session } from '../session.ts'
+import { withinContract } from '../within-contract.ts'
 import type { ChannelsOf, Handlers } from './handler.ts'
 
 function kept(session: Session, draftId: string) {
@@ -56,17 +58,20 @@ export const draftHandlers: Handlers<ChannelsOf<'drafts'>> = {
       ...(sugarGPerL !== undefined && { sugarGPerL }),
     }
     const { spec, outcome } = solveDraft({ spec: begun, pins: ['fruit'], wishes }, facts)
-    return { spec, wishes: usualWishes(fruit, outcome.bottles) }
+    return { spec: withinContract(DraftSpec, spec), wishes: usualWishes(fruit, outcome.bottles) }
   },
-  'drafts.reckon': (session, { spec }) => outcomeOf(spec, draftFacts(session)),
-  'drafts.solve': (session, { spec, pins, wishes }) =>
-    solveDraft({ spec, pins, wishes }, draftFacts(session)),
+  'drafts.reckon': (session, { spec }) => doable(outcomeOf(spec, draftFacts(session))),
+  'drafts.solve': (session, { spec, pins, wishes }) => {
+    const solution = solveDraft({ spec, pins, wishes }, draftFacts(session))
+    withinContract(DraftSpec, solution.spec)
+    return { ...solution, outcome: doable(solution.outcome) }
+  },
 
   'drafts.start': (session, { batchId, name, colour, spec, recipeId, recipeVersion }) => {
     const { book, options } = session
     if (batchById(book, batchId))
       throw new ServiceError('alreadyThere', `batch ${batchId} exists`, { id: batchId })
-    const { moves } = outcomeOf(spec, draftFacts(session))
+    const { moves } = doable(outcomeOf(spec, draftFacts(session)))
     const startedAt = options.now().toISOString()
     const batch = { id: batchId, name, colour, note: '', openedAt: startedAt }
     const plan = {
@@ -88,7 +93,7 @@ export const draftHandlers: Handlers<ChannelsOf<'drafts'>> = {
 
   'drafts.paper': async (session, { name, note, spec, size }) => {
     const { fruitOf } = draftFacts(session)
-    const outcome = outcomeOf(spec, { fruitOf })
+    const outcome = doable(outcomeOf(spec, { fruitOf }))
     const settings = readSettings(session.book)
     const pdf = await planPaper({ name, note, spec, outcome, size, settings, fruitOf })
     return { fileName: fileNameOf(name, spec), pdfBase64: Buffer.from(pdf).toString('base64') }

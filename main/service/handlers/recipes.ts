@@ -3,12 +3,14 @@ import { allJars } from '../../cellar/jar-store.ts'
 import type { Book } from '../../cellar/open-book.ts'
 import { allRecipes, keepRecipe, recipeVersions, removeRecipe } from '../../cellar/recipe-store.ts'
 import { compareStages, draftOfBatch, outcomeOf, scaledDraft, stepsOf } from '../../engine/index.ts'
-import type { DraftVessel, Recipe } from '../../../shared/schemas/drafts.ts'
+import { DraftSpec, type DraftVessel, type Recipe } from '../../../shared/schemas/drafts.ts'
+import { doable } from '../doable.ts'
 import { draftFacts } from '../draft-facts.ts'
 import { movesOfBatch } from '../plan-moves.ts'
 import { batchOf } from '../one-batch.ts'
 import { notFound, ServiceError } from '../service-error.ts'
 import type { Session } from '../session.ts'
+import { withinContract } from '../within-contract.ts'
 import { nowMs, type ChannelsOf, type Handlers } from './handler.ts'
 
 function newest(session: Session, recipeId: string): Recipe {
@@ -60,7 +62,8 @@ export const recipeHandlers: Handlers<ChannelsOf<'recipes'>> = {
   'recipes.scale': (session, { spec, scale }) => {
     const facts = draftFacts(session)
     const scaled = scaledDraft(spec, scale, facts)
-    return { spec: scaled, outcome: outcomeOf(scaled, facts) }
+    withinContract(DraftSpec, scaled)
+    return { spec: scaled, outcome: doable(outcomeOf(scaled, facts)) }
   },
   'recipes.compare': (session, { spec, batchId }) => {
     batchOf(session, batchId)
@@ -70,7 +73,7 @@ export const recipeHandlers: Handlers<ChannelsOf<'recipes'>> = {
       batchId,
       startedAt: spec.startAt,
       spec,
-      moves: movesOfBatch(outcomeOf(spec, facts).moves, batchId),
+      moves: movesOfBatch(doable(outcomeOf(spec, facts)).moves, batchId),
     }
     const steps = stepsOf(folded.steps, batchId)
     return compareStages({ plan, steps, nowMs: nowMs(session) }, facts)
