@@ -12,8 +12,9 @@ export default defineConfig({
         input: {
           electron: here('main/hosts/electron/main.ts'),
           browser: here('main/hosts/browser/main.ts'),
-          // A process and a thread of their own, found beside these by worker-file.ts.
+          // A process and threads of their own, found beside these by worker-file.ts.
           'season-worker': here('main/service/season-worker.ts'),
+          'export-thread': here('main/service/export-thread.ts'),
           'safekeeping-thread': here('main/cellar/safekeeping-thread.ts'),
         },
       },

@@ -3,7 +3,7 @@
  * to go back to it by hand. Its name ends in `.ratafia.zip`.
  */
 import { createHash } from 'node:crypto'
-import { createReadStream, readdirSync, rmSync, statSync } from 'node:fs'
+import { createReadStream, rmSync } from 'node:fs'
 import { open, readdir, stat } from 'node:fs/promises'
 import { join } from 'node:path'
 import {
@@ -12,6 +12,7 @@ import {
   type BackupProblem,
   type FoundBackup,
 } from '../../shared/schemas/safekeeping.ts'
+import { datedName } from './dated-file.ts'
 import { writeZip } from './zip-writer.ts'
 import { contentOf, textOf, withZip, ZipProblem, type ZipProblemKind } from './zip-reader.ts'
 
@@ -61,20 +62,8 @@ export function failureOfSystem(error: unknown): BackupFailure | undefined {
 }
 
 /** `cellar-2026-11-25-180307Z.ratafia.zip`: sorted by name is sorted by time. */
-export function backupName(bookName: string, madeAt: string): string {
-  const stem = bookName.replace(/\.ratafia$/, '').replace(/[^\p{L}\p{N} _-]/gu, '') || 'cellar'
-  const stamp = madeAt.slice(0, 19).replace('T', '-').replaceAll(':', '')
-  return `${stem}-${stamp}Z${backupEnding}`
-}
-
-/** Takes away what a backup left behind that was stopped before it was whole. */
-export function dropUnfinishedOf(folder: string, bookName: string, madeAt: string): void {
-  if (!statSync(folder, { throwIfNoEntry: false })?.isDirectory()) return
-  const begins = backupName(bookName, madeAt).slice(0, -backupEnding.length)
-  for (const name of readdirSync(folder))
-    if (name.startsWith(begins) && name.endsWith('.unfinished'))
-      rmSync(join(folder, name), { force: true })
-}
+export const backupName = (bookName: string, madeAt: string): string =>
+  datedName(bookName, madeAt, backupEnding)
 
 const inBytes = (words: string) => () => Buffer.from(words)
 

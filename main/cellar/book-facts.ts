@@ -21,10 +21,14 @@ export interface BookFacts {
 
 export function bookFacts(book: Book): BookFacts {
   const moves = currentMoves(book)
-  const folded = fold(moves, { fruitOf })
+  return factsOf(book, moves.length, fold(moves, { fruitOf }))
+}
+
+/** Where the moves have been told already. */
+export function factsOf(book: Book, moveCount: number, folded: Folded): BookFacts {
   return {
     schemaVersion: book.pragma('user_version', { simple: true }) as number,
-    counts: countsOf(book, moves.length, folded),
+    counts: countsOf(book, moveCount, folded),
     firstMoveId: firstMoveId(book),
     lastMove: lastRow(book),
     ledgerDigest: ledgerDigest(folded.cellar),

@@ -2,7 +2,7 @@
  * Makes one backup of a book that is in use: a copy of one instant, packed under another name, looked
  * into as if it were to be gone back to, and only then given its name. Runs in a thread of its own.
  */
-import { mkdirSync, readdirSync, renameSync, rmSync, statSync } from 'node:fs'
+import { mkdirSync, renameSync, rmSync, statSync } from 'node:fs'
 import { readdir } from 'node:fs/promises'
 import { basename, join } from 'node:path'
 import Database from 'better-sqlite3'
@@ -19,6 +19,7 @@ import {
 } from './backup-file.ts'
 import { backupsToDrop } from './backup-rule.ts'
 import { bookFacts, digestUpTo } from './book-facts.ts'
+import { freeNameIn, isUnfinished, unfinishedName } from './dated-file.ts'
 import { verifyBackup } from './look-into-backup.ts'
 import { syncFolder } from './sync-folder.ts'
 
@@ -48,8 +49,9 @@ export async function makeBackup(order: BackupOrder, onStep: OnStep): Promise<Fo
   await copyOnline(order.bookFile, copy, (share) => onStep('copying', share))
   const manifest = await manifestOf(copy, order)
 
-  const target = join(folder, freeName(folder, order))
-  const unfinished = `${target}.unfinished`
+  const name = backupName(basename(order.bookFile), order.madeAt)
+  const target = join(folder, freeNameIn(folder, name))
+  const unfinished = unfinishedName(target)
   try {
     let packed = 0
     onStep('packing', 0)
@@ -109,20 +111,10 @@ async function manifestOf(copy: string, order: BackupOrder): Promise<BackupManif
 
 /** What a killed program left behind; a day old, so that it is nobody's work in hand. */
 function dropUnfinished(folder: string, names: readonly string[], { madeAt }: BackupOrder): void {
-  for (const name of names.filter((each) => each.endsWith(`${backupEnding}.unfinished`))) {
+  for (const name of names.filter((each) => isUnfinished(each, backupEnding))) {
     const file = join(folder, name)
     const ageMs = Date.parse(madeAt) - (statSync(file, { throwIfNoEntry: false })?.mtimeMs ?? 0)
     if (ageMs > msPerDay) rmSync(file, { force: true })
-  }
-}
-
-/** Two within a second, or a file of somebody else's, must not be written over. */
-function freeName(folder: string, { bookFile, madeAt }: BackupOrder): string {
-  const taken = new Set(readdirSync(folder))
-  const name = backupName(basename(bookFile), madeAt)
-  for (let serial = 1; ; serial += 1) {
-    const tried = serial === 1 ? name : name.replace('Z.', `Z-${serial}.`)
-    if (!taken.has(tried) && !taken.has(`${tried}.unfinished`)) return tried
   }
 }
 

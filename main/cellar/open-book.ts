@@ -6,6 +6,7 @@ import { BookError, bookErrorOf } from './book-error.ts'
 import { lockBook, type BookLock } from './book-lock.ts'
 import { mustLookLikeBook } from './look-of-file.ts'
 import { knownVersion, migrate, newestVersion } from './migrate.ts'
+import { migrations, type Migration } from './migrations.ts'
 import { syncFolder } from './sync-folder.ts'
 
 /** "RATA" in the file's header, so that other programs can tell what it is. */
@@ -48,14 +49,14 @@ export function openBook(file: string): Book {
  * A new book is made under another name and renamed when whole, so that an empty file at this place
  * is always a sign that something went wrong.
  */
-export function makeBook(file: string): void {
+export function makeBook(file: string, steps: readonly Migration[] = migrations): void {
   if ((statSync(`${file}-wal`, { throwIfNoEntry: false })?.size ?? 0) > 0)
     throw new BookError('bookDamaged', 'the book is gone, but the log of its last moves is here')
   const unfinished = `${file}.new`
   removeBookFiles(unfinished)
   const db = new Database(unfinished)
   claim(db)
-  migrate(db)
+  migrate(db, steps)
   db.close()
   renameSync(unfinished, file)
   syncFolder(dirname(file))

@@ -3,7 +3,7 @@ import * as z from 'zod'
 import { Instant } from '../../shared/schemas/basics.ts'
 import type { Book } from './open-book.ts'
 
-const TickContent = z.strictObject({
+export const TickContent = z.strictObject({
   at: Instant,
   lotId: z.string().optional(),
   massG: z.number().optional(),

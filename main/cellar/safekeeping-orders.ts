@@ -1,4 +1,5 @@
-/** What the service and its safekeeping thread say to each other. */
+/** What the service and the threads of its safekeeping say to each other. */
+import type { ExportProblem, FoundExport, ImportPreview } from '../../shared/schemas/exports.ts'
 import type {
   BackupFailure,
   BackupProblem,
@@ -8,8 +9,9 @@ import type {
   SalvageReport,
 } from '../../shared/schemas/safekeeping.ts'
 import type { BackupOrder } from './make-backup.ts'
+import type { ExportOrder } from './open-export/make-export.ts'
 
-export type SafekeepingOrder =
+export type BackupTask =
   | ({ readonly task: 'backup' } & BackupOrder)
   | {
       readonly task: 'look'
@@ -21,12 +23,27 @@ export type SafekeepingOrder =
   | { readonly task: 'unpack'; readonly file: string; readonly into: string }
   | { readonly task: 'salvage'; readonly damagedFile: string; readonly into: string }
 
+export type ExportTask =
+  | ({ readonly task: 'export' } & ExportOrder)
+  | {
+      readonly task: 'lookIntoExport'
+      readonly file: string
+      readonly workFolder: string
+      readonly bookFile: string | null
+    }
+  /** As `lookIntoExport`, but the book that came out stays at `into`. */
+  | { readonly task: 'readExport'; readonly file: string; readonly into: string }
+
+export type SafekeepingOrder = BackupTask | ExportTask
+
 export type Step = SafekeepingJob['step']
 
 export interface Outcome {
   readonly backup?: FoundBackup
   readonly preview?: RestorePreview
   readonly salvage?: SalvageReport
+  readonly exported?: FoundExport
+  readonly importPreview?: ImportPreview
 }
 
 export type FromThread =
@@ -36,6 +53,7 @@ export type FromThread =
       readonly kind: 'failed'
       readonly failure: BackupFailure
       readonly problem?: BackupProblem
+      readonly exportProblem?: ExportProblem
       /** For the log only. */
       readonly message: string
     }

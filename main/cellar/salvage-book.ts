@@ -8,6 +8,7 @@ import type { MoveInBook } from '../../shared/schemas/books-compared.ts'
 import type { SalvageReport } from '../../shared/schemas/safekeeping.ts'
 import { batchIdOf, fold, fruitOf } from '../engine/index.ts'
 import { bookFacts } from './book-facts.ts'
+import { derivedTables } from './derived-tables.ts'
 import { moveInBook } from './look-into-backup.ts'
 import { currentMoves } from './move-store.ts'
 import { closeBook, openBook, type Book } from './open-book.ts'
@@ -15,8 +16,6 @@ import { readableRows, type ReadableRows, type Row } from './readable-rows.ts'
 import { placesNamed } from './places-named.ts'
 import { salvagedLedger, type SalvagedLedger } from './salvage-moves.ts'
 
-/** Worked out from the moves by whoever opens the book next. */
-const derived = new Set(['pantry_lot', 'bottle_lot', 'bottle_place'])
 const ledger = new Set(['move', 'move_group'])
 const mostListed = 200
 
@@ -56,7 +55,7 @@ function transfer(
       .prepare("SELECT name FROM sqlite_master WHERE type = 'table' ORDER BY rowid")
       .pluck()
       .all() as string[]
-  ).filter((name) => !name.startsWith('sqlite_') && !derived.has(name))
+  ).filter((name) => !name.startsWith('sqlite_') && !derivedTables.has(name))
   const read = new Map<string, ReadableRows>()
   names.forEach((name, index) => {
     onTable(index, names.length)

@@ -28,6 +28,8 @@ export interface ZipEntry {
 
 const endBytes = 22
 const mostComment = 0xffff
+/** Ours hold tens of files; each takes 46 bytes and its name. */
+const mostDirectoryBytes = 1024 * 1024
 const stored = 0
 const deflated = 8
 
@@ -60,6 +62,7 @@ async function directoryOf(handle: FileHandle): Promise<Map<string, ZipEntry>> {
   const count = tail.readUInt16LE(end + 10)
   const length = tail.readUInt32LE(end + 12)
   const offset = tail.readUInt32LE(end + 16)
+  if (length > mostDirectoryBytes) throw new ZipProblem('damaged', 'the directory is too long')
   if (offset + length > size) throw new ZipProblem('cutShort', 'the directory is cut short')
   return entriesIn(await bytesAt(handle, offset, offset + length), count)
 }
@@ -72,6 +75,8 @@ function entriesIn(directory: Buffer, count: number): Map<string, ZipEntry> {
       throw new ZipProblem('damaged', 'the directory is damaged')
     const nameLength = directory.readUInt16LE(at + 28)
     const name = directory.toString('utf8', at + 46, at + 46 + nameLength)
+    // Two programs could each read another one of them.
+    if (entries.has(name)) throw new ZipProblem('damaged', 'one name stands for two files')
     entries.set(name, {
       name,
       method: directory.readUInt16LE(at + 10),

@@ -1,6 +1,7 @@
 /** A backup as a job of its own thread, and the note of what became of it. */
 import { basename } from 'node:path'
-import { dropUnfinishedOf, failureOfSystem } from '../cellar/backup-file.ts'
+import { backupEnding, failureOfSystem } from '../cellar/backup-file.ts'
+import { dropUnfinishedOf } from '../cellar/dated-file.ts'
 import type { SafekeepingOrder } from '../cellar/safekeeping-orders.ts'
 import {
   folderOf,
@@ -46,7 +47,8 @@ export function backupJob(
         if (state === 'done' && backup?.manifest)
           noteMade(ownFile, { manifest: backup.manifest, file: backup.file, bytes: backup.bytes })
         else if (state === 'failed') note(ownFile, { lastFailure: { at: madeAt, failure } })
-        if (state !== 'done') dropUnfinishedOf(folder, basename(ownFile), madeAt)
+        if (state !== 'done')
+          dropUnfinishedOf(folder, { bookName: basename(ownFile), madeAt, ending: backupEnding })
       }),
   }
 }

@@ -9,6 +9,7 @@ import { benchHandlers } from './handlers/bench.ts'
 import { calendarHandlers } from './handlers/calendar.ts'
 import { cellarHandlers } from './handlers/cellar.ts'
 import { draftHandlers } from './handlers/drafts.ts'
+import { exportHandlers } from './handlers/exports.ts'
 import { fruitHandlers } from './handlers/fruits.ts'
 import type { Handlers } from './handlers/handler.ts'
 import { jarHandlers } from './handlers/jars.ts'
@@ -33,6 +34,7 @@ const handlers: Handlers = {
   ...cellarHandlers,
   ...backupHandlers,
   ...rescueHandlers,
+  ...exportHandlers,
   ...fruitHandlers,
   ...jarHandlers,
   ...storeHandlers,

@@ -30,8 +30,8 @@ import {
   type Step,
 } from '../engine/index.ts'
 import type { CellarFruits } from './cellar-fruits.ts'
+import type { LedgerView } from './ledger-view.ts'
 import { instant, placesOf } from './lot-rows.ts'
-import type { Session } from './session.ts'
 
 export function pantryLot(id: string, lot: LotState): PantryLot {
   const isSpirit = lot.goods.kind === 'spirit'
@@ -73,7 +73,7 @@ export function jarsOf(cellar: CellarState, batchId: string, nowMs: number) {
 }
 
 export function batchSummary(
-  { ledger }: Pick<Session, 'ledger'>,
+  { ledger }: { readonly ledger: Pick<LedgerView, 'folded'> },
   batch: Batch,
   { nowMs, next }: { readonly nowMs: number; readonly next: Task | undefined },
 ): BatchSummary {

@@ -1,10 +1,16 @@
 /**
- * Backups being made and looked into, one of each at a time, in threads of their own. Nothing here
+ * Backups and exports being made and looked into, one of each at a time, in threads of their own. Nothing here
  * needs the book to be open: it is asked for most when the book cannot be.
  */
 import { mkdtempSync, readdirSync, rmSync } from 'node:fs'
 import { basename, dirname, join } from 'node:path'
-import type { FromThread, Outcome, SafekeepingOrder } from '../cellar/safekeeping-orders.ts'
+import type {
+  ExportTask,
+  FromThread,
+  Outcome,
+  SafekeepingOrder,
+} from '../cellar/safekeeping-orders.ts'
+import type { ExportProblem } from '../../shared/schemas/exports.ts'
 import type {
   BackupFailure,
   BackupProblem,
@@ -30,6 +36,7 @@ interface Job {
   outcome: Outcome
   failure: BackupFailure | undefined
   problem: BackupProblem | undefined
+  exportProblem: ExportProblem | undefined
 }
 
 export interface JobToStart {
@@ -102,9 +109,11 @@ export function safekeepingJobs(bookFile: string): SafekeepingJobs {
       outcome: {},
       failure: undefined,
       problem: undefined,
+      exportProblem: undefined,
     }
     jobs.set(jobId, job)
-    job.thread = startThread<FromThread>('../cellar/safekeeping-thread', order(workFolder), {
+    const ordered = order(workFolder)
+    job.thread = startThread<FromThread>(threadFor(ordered), ordered, {
       onMessage: (message) => heard(job, message),
       onBroken: () => end(job, 'failed'),
     })
@@ -125,6 +134,7 @@ export function safekeepingJobs(bookFile: string): SafekeepingJobs {
       case 'failed':
         job.failure = message.failure
         job.problem = message.problem
+        job.exportProblem = message.exportProblem
         if (message.failure === 'internal') console.error('ratafia:', message.message)
         end(job, 'failed')
     }
@@ -167,13 +177,24 @@ export function safekeepingJobs(bookFile: string): SafekeepingJobs {
 }
 
 /** What a job failed with, as a refusal. */
-function failedJob({ failure, problem, state }: SafekeepingJob): ServiceError {
+function failedJob({ failure, problem, exportProblem, state }: SafekeepingJob): ServiceError {
   const why = failure ?? (state === 'cancelled' ? 'stopped' : 'internal')
-  return new ServiceError('backupFailed', `the backup failed: ${problem ?? why}`, {
+  return new ServiceError('backupFailed', `it failed: ${problem ?? exportProblem ?? why}`, {
     failure: why,
     ...(problem && { problem }),
+    ...(exportProblem && { exportProblem }),
   })
 }
+
+const exportTasks: ReadonlySet<SafekeepingOrder['task']> = new Set<ExportTask['task']>([
+  'export',
+  'lookIntoExport',
+  'readExport',
+])
+
+/** Exports are written with tables that are papers, which the cellar does not know. */
+const threadFor = ({ task }: SafekeepingOrder): string =>
+  exportTasks.has(task) ? './export-thread' : '../cellar/safekeeping-thread'
 
 /** Beside the book: there is room for a second one, and nobody else may look. */
 const workPrefix = (bookFile: string) => `${bookFile}.at-work-`
@@ -198,5 +219,6 @@ const told = (job: Job): SafekeepingJob => ({
   seconds: ((job.endedAtMs ?? performance.now()) - job.begunAtMs) / 1000,
   ...(job.failure && { failure: job.failure }),
   ...(job.problem && { problem: job.problem }),
+  ...(job.exportProblem && { exportProblem: job.exportProblem }),
   ...job.outcome,
 })

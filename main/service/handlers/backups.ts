@@ -1,12 +1,13 @@
 /** Backups: how they stand, where they are, making one, looking into one, going back to one. */
 import { existsSync, mkdirSync } from 'node:fs'
-import { dirname, isAbsolute } from 'node:path'
+import { dirname } from 'node:path'
 import { backupsIn, failureOfSystem, foundBackup, tryFolder } from '../../cellar/backup-file.ts'
 import { removeBookFiles } from '../../cellar/open-book.ts'
 import { folderOf, readWhereabouts, usualFolder } from '../../cellar/whereabouts.ts'
 import type { BackupFolder } from '../../../shared/schemas/safekeeping.ts'
 import { note, noteMade } from '../backup-job.ts'
 import { backupState, startBackup } from '../backups.ts'
+import { mustBePath } from '../machine-path.ts'
 import { notFound, ServiceError } from '../service-error.ts'
 import type { Session } from '../session.ts'
 import type { ChannelsOf, Handlers } from './handler.ts'
@@ -32,12 +33,6 @@ async function listed({ options }: Session, asked: string | undefined): Promise<
       backups: [],
     }
   }
-}
-
-function mustBePath(path: string): string {
-  if (!isAbsolute(path))
-    throw new ServiceError('badInput', 'a folder or file is named from its root', { path })
-  return path
 }
 
 /** Made here and nowhere else: a stick that is away must not be taken for an empty folder. */

@@ -1,0 +1,164 @@
+/** What was done: every move flat, what instruments said, what was tasted. */
+import { TasteAxis, type Move, type MoveOf } from '../../../shared/schemas/moves.ts'
+import type { Cell } from '../csv.ts'
+import {
+  cellarNames,
+  pricedIn,
+  rounded,
+  type CellarNames,
+  type CellarTable,
+  type CellarTold,
+} from './cellar-told.ts'
+
+const text = (value: unknown): string | undefined => (typeof value === 'string' ? value : undefined)
+const number = (value: unknown): number | undefined =>
+  typeof value === 'number' ? value : undefined
+
+/** Fields have one meaning in every kind of move, so one row tells any of them. */
+export function moveTable(told: CellarTold): CellarTable {
+  const names = cellarNames(told)
+  const price = pricedIn(told.currency)
+  return {
+    name: 'moves',
+    head: [
+      'When (UTC)',
+      'What',
+      'Batch',
+      'Vessel',
+      'From vessel',
+      'To vessel',
+      'Goods',
+      'Bottles',
+      'Mass (g)',
+      'Volume (mL)',
+      'Count',
+      `Price (${told.currency})`,
+      'Note',
+      'Recorded (UTC)',
+      'Version',
+      'Move id',
+    ],
+    rowCount: told.moves.length,
+    *rows() {
+      for (const { id, recordedAt, version, move } of told.moves) {
+        const fields = flat(move)
+        yield [
+          move.at,
+          move.kind,
+          names.batch(text(fields['batchId'])),
+          names.jar(text(fields['jarId'])),
+          names.jar(text(fields['fromJarId'])) ?? partsOf(move, names),
+          names.jar(text(fields['toJarId'])),
+          move.kind === 'buy' ? names.goods(move.goods) : names.pantryLot(text(fields['lotId'])),
+          names.bottleLot(text(fields['bottleLotId'])),
+          number(fields['massG']),
+          number(fields['volumeMl']),
+          number(fields['count']),
+          price(number(fields['priceMinor'])),
+          move.note,
+          recordedAt,
+          version,
+          id,
+        ]
+      }
+    },
+  }
+}
+
+/** What is thrown away or found is told one level further in. */
+function flat(move: Move): Readonly<Record<string, unknown>> {
+  if (move.kind === 'discard') return { ...move, ...move.from }
+  if (move.kind === 'correct') return { ...move, ...move.found }
+  return move
+}
+
+const partsOf = (move: Move, names: CellarNames): string | undefined =>
+  move.kind === 'marry' ? move.parts.map(({ jarId }) => names.jar(jarId)).join('; ') : undefined
+
+const ofKind = <K extends Move['kind']>({ moves }: CellarTold, kind: K) =>
+  moves.flatMap(({ id, move }) => (move.kind === kind ? [{ id, move: move as MoveOf<K> }] : []))
+
+/** The raw numbers of an instrument, and what they mean. */
+export function readingTable(told: CellarTold): CellarTable {
+  const names = cellarNames(told)
+  const readings = ofKind(told, 'read')
+  return {
+    name: 'readings',
+    head: [
+      'When (UTC)',
+      'Batch',
+      'Vessel',
+      'Instrument',
+      'Read (% vol)',
+      'Read (kg/m³)',
+      'Read after boiling off (kg/m³)',
+      'Read (Brix)',
+      'Read (mL)',
+      'At (°C)',
+      'Strength (% vol)',
+      '± (% vol)',
+      'Sugar (g/L)',
+      '± (g/L)',
+      'Doubts',
+      'Note',
+      'Move id',
+    ],
+    rowCount: readings.length,
+    rows: () =>
+      readings.map(({ id, move }): Cell[] => {
+        const raw: Readonly<Record<string, unknown>> = move.reading
+        const meant = told.interpretations.get(id)
+        return [
+          move.at,
+          names.batch(move.batchId),
+          names.jar(move.jarId),
+          move.reading.instrument,
+          number(raw['readingPctVol']),
+          number(raw['densityKgPerM3']) ?? number(raw['densityBeforeKgPerM3']),
+          number(raw['densityAfterKgPerM3']),
+          number(raw['brix']),
+          number(raw['volumeMl']),
+          number(raw['temperatureC']),
+          rounded(meant?.strengthPctVol, 2),
+          rounded(meant?.strengthUncertaintyPctVol, 2),
+          rounded(meant?.sugarGPerL, 1),
+          rounded(meant?.sugarUncertaintyGPerL, 1),
+          meant?.doubts.join('; '),
+          move.note,
+          id,
+        ]
+      }),
+  }
+}
+
+export function tastingTable(told: CellarTold): CellarTable {
+  const names = cellarNames(told)
+  const tastings = ofKind(told, 'taste')
+  return {
+    name: 'tastings',
+    head: [
+      'When (UTC)',
+      'Batch',
+      'Vessel',
+      'Bottles',
+      'Glass',
+      ...TasteAxis.options.map((axis) => `${axis} (0 to 10)`),
+      'Verdict',
+      'Words',
+      'Move id',
+    ],
+    rowCount: tastings.length,
+    rows: () =>
+      tastings.map(({ id, move }): Cell[] => [
+        move.at,
+        names.batch(move.batchId),
+        names.jar(move.jarId),
+        names.bottleLot(move.bottleLotId),
+        move.glass,
+        ...TasteAxis.options.map((axis) => move.scores[axis]),
+        move.verdict,
+        move.note,
+        id,
+      ]),
+  }
+}

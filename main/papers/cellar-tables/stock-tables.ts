@@ -1,0 +1,151 @@
+/** What there is now: batches, vessels with what stands in them, the pantry, bottles by place. */
+import type { Liquid } from '../../../shared/schemas/cellar.ts'
+import type { Cell } from '../csv.ts'
+import { cellarNames, pricedIn, rounded, type CellarTable, type CellarTold } from './cellar-told.ts'
+
+const liquidHead = ['Volume (mL)', 'Strength (% vol)', 'Sugar (g/L)', 'Acid (g/L)']
+
+const liquidCells = (liquid: Liquid | undefined): Cell[] => [
+  rounded(liquid?.volumeMl),
+  rounded(liquid?.strengthPctVol, 2),
+  rounded(liquid?.sugarGPerL, 1),
+  rounded(liquid?.acidGPerL, 1),
+]
+
+export function batchTable(told: CellarTold): CellarTable {
+  const names = cellarNames(told)
+  return {
+    name: 'batches',
+    head: [
+      'Batch',
+      'Opened (UTC)',
+      'Stage',
+      'Fruit',
+      ...liquidHead,
+      'Vessels',
+      'Full bottles',
+      'Moves',
+      'Note',
+      'Batch id',
+    ],
+    rowCount: told.batches.length,
+    rows: () =>
+      told.batches.map(
+        ({ batch, stage, fruitIds, liquid, jars, bottleLots, moveCount }): Cell[] => [
+          batch.name,
+          batch.openedAt,
+          stage,
+          fruitIds.map(told.fruitName).join('; '),
+          ...liquidCells(liquid),
+          jars.map(({ jarId }) => names.jar(jarId)).join('; '),
+          bottleLots.reduce((sum, { count }) => sum + count, 0),
+          moveCount,
+          batch.note,
+          batch.id,
+        ],
+      ),
+  }
+}
+
+export function vesselTable(told: CellarTold): CellarTable {
+  const names = cellarNames(told)
+  return {
+    name: 'vessels',
+    head: [
+      'Vessel',
+      'Shape',
+      'Capacity (mL)',
+      'In use',
+      'Batch in it',
+      ...liquidHead,
+      'Held by fruit (mL)',
+      'Filled to (mL)',
+      'Fruit',
+      'Vessel id',
+    ],
+    rowCount: told.jars.length,
+    rows: () =>
+      told.jars.map(({ jar, contents }): Cell[] => [
+        jar.name,
+        jar.shape,
+        jar.capacityMl,
+        jar.isRetired ? 'no' : 'yes',
+        names.batch(contents?.batchId),
+        ...liquidCells(contents?.liquid),
+        rounded(contents?.heldMl),
+        rounded(contents?.fillMl),
+        contents?.fruits.map(({ fruitId }) => told.fruitName(fruitId)).join('; '),
+        jar.id,
+      ]),
+  }
+}
+
+export function pantryTable(told: CellarTold): CellarTable {
+  const names = cellarNames(told)
+  const price = pricedIn(told.currency)
+  return {
+    name: 'pantry',
+    head: [
+      'Goods',
+      'Kind',
+      'Bought (UTC)',
+      'Bought (g)',
+      'Left (g)',
+      'Bought (mL)',
+      'Left (mL)',
+      `Price (${told.currency})`,
+      'Lot id',
+    ],
+    rowCount: told.pantry.length,
+    rows: () =>
+      told.pantry.map((lot): Cell[] => [
+        names.goods(lot.goods),
+        lot.goods.kind,
+        lot.boughtAt,
+        rounded(lot.boughtMassG, 1),
+        rounded(lot.massG, 1),
+        rounded(lot.boughtVolumeMl),
+        rounded(lot.volumeMl),
+        price(lot.priceMinor),
+        lot.id,
+      ]),
+  }
+}
+
+/** One row a place: bottles of a lot may stand on several shelves; a lot that is gone has one row. */
+export function bottleTable(told: CellarTold): CellarTable {
+  const names = cellarNames(told)
+  const rows = told.bottleLots.flatMap((lot) =>
+    (lot.places.length === 0 ? [{ shelfId: null, count: 0 }] : lot.places).map(
+      ({ shelfId, count }): Cell[] => [
+        lot.name,
+        names.batch(lot.batchId),
+        lot.bottledAt,
+        lot.bottleSizeMl,
+        lot.filledCount,
+        names.shelf(shelfId),
+        count,
+        rounded(lot.liquid?.strengthPctVol, 2),
+        rounded(lot.liquid?.sugarGPerL, 1),
+        lot.id,
+      ],
+    ),
+  )
+  return {
+    name: 'bottles',
+    head: [
+      'Bottles',
+      'Batch',
+      'Bottled (UTC)',
+      'Size (mL)',
+      'Filled',
+      'Shelf',
+      'Full there now',
+      'Strength (% vol)',
+      'Sugar (g/L)',
+      'Lot id',
+    ],
+    rowCount: rows.length,
+    rows: () => rows,
+  }
+}
