@@ -29,7 +29,7 @@ function stubNotices(permission: NotificationPermission, answers: NotificationPe
 }
 
 const withReminders = (reminders: boolean) => ({
-  'cellar.status': status({ settings: { ...usual, reminders } }),
+  'cellar.status': status({ settings: { ...usual, language: 'en', reminders } }),
 })
 const reminder = { count: 5, batchNames: ['Plum', 'Sloe', 'Quince', 'Walnut'] }
 
