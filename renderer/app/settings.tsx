@@ -1,5 +1,5 @@
 /** How this cellar is read: locale, units, currency, for every part that shows a number. */
-import { createContext, use, type ReactNode } from 'react'
+import { createContext, use, useMemo, type ReactNode } from 'react'
 import { I18nProvider } from 'react-aria-components'
 import type { Language, Settings } from '../../shared/channels.ts'
 import { useLanguage } from './words/use-words.ts'
@@ -37,9 +37,12 @@ export function SettingsProvider({
   settings: Settings
   children: ReactNode
 }) {
-  const locale = wordsLocaleOf(useLanguage(), settings.locale)
+  const language = useLanguage()
+  // What is spoken, also while the cellar has not chosen or its words are on their way.
+  const shown = useMemo(() => ({ ...settings, language }), [settings, language])
+  const locale = wordsLocaleOf(language, settings.locale)
   return (
-    <SettingsContext value={settings}>
+    <SettingsContext value={shown}>
       <I18nProvider locale={locale}>{children}</I18nProvider>
     </SettingsContext>
   )

@@ -17,10 +17,9 @@ import {
   YAxis,
 } from 'recharts'
 import type { SightLine } from '../../shared/schemas/bench.ts'
-import { useSettings } from '../app/settings.tsx'
+import { useQuantities } from '../parts/quantity/use-quantities.ts'
 import { crossingRows, crossingTicks } from './crossing-rows.ts'
 import styles from './crossing-lines.module.css'
-import { numberFormat } from '../parts/formatters/formatters.ts'
 
 export interface CrossingLinesProps {
   density: SightLine
@@ -39,16 +38,16 @@ const ink = { density: 'var(--ink)', refraction: 'var(--action)' } as const
 export function CrossingLines(props: CrossingLinesProps) {
   const { density, refraction, strengthPctVol, sugarGPerL, description } = props
   const t = useWords()
-  const { locale } = useSettings()
+  const { of } = useQuantities()
   const descriptionId = useId()
   const rows = crossingRows(density, refraction)
   const { strength, sugar } = crossingTicks(rows)
-  const plain = numberFormat(locale, { maximumFractionDigits: 1 })
+  const tickIn = (dimension: 'strength' | 'sugar') => (value: number) =>
+    of(value, dimension).number.replace(/[.,]0$/, '')
   const axis = {
     type: 'number',
     stroke: 'var(--rule-strong)',
     tick: { fill: 'var(--ink-quiet)', fontSize: 14 },
-    tickFormatter: (value: number) => plain.format(value),
     tickLine: false,
   } as const
   const still = { isAnimationActive: false, dot: false, activeDot: false } as const
@@ -69,11 +68,12 @@ export function CrossingLines(props: CrossingLinesProps) {
           <XAxis
             {...axis}
             dataKey="strengthPctVol"
+            tickFormatter={tickIn('strength')}
             domain={[strength[0] ?? 0, strength.at(-1) ?? 1]}
             ticks={[...strength]}
           >
             <Label
-              value={t('bench.crossing.strengthAxis')}
+              value={t('bench.crossing.strengthAxis', { unit: of(0, 'strength').unit })}
               position="insideBottom"
               offset={-16}
               fill="var(--ink-quiet)"
@@ -82,13 +82,14 @@ export function CrossingLines(props: CrossingLinesProps) {
           </XAxis>
           <YAxis
             {...axis}
+            tickFormatter={tickIn('sugar')}
             domain={[sugar[0] ?? 0, sugar.at(-1) ?? 1]}
             ticks={[...sugar]}
             allowDataOverflow
             width={44}
           >
             <Label
-              value={t('bench.crossing.sugarAxis')}
+              value={t('bench.crossing.sugarAxis', { unit: of(0, 'sugar').unit })}
               angle={-90}
               position="insideLeft"
               offset={-8}

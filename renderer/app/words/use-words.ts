@@ -24,7 +24,10 @@ export type WordListKey = Paths<typeof en, readonly string[]>
 
 export type Words = (key: WordKey, values?: Readonly<Record<string, string | number>>) => string
 
-type WordLists = (key: WordListKey) => readonly string[]
+type WordLists = (
+  key: WordListKey,
+  values?: Readonly<Record<string, string | number>>,
+) => readonly string[]
 
 /** Both kinds of look-up in one language, the same for as long as it is spoken. */
 interface Speech {
@@ -45,11 +48,14 @@ function speechIn(language: Language): Speech {
       plain.set(key, word)
       return word
     },
-    lists: (key) => translate(key, { returnObjects: true }),
+    lists: (key, values) => translate(key, { ...values, returnObjects: true }),
   }
 }
 
-type Lookup = (key: WordListKey, how: { returnObjects: true }) => readonly string[]
+type Lookup = (
+  key: WordListKey,
+  how: Readonly<Record<string, string | number | true>>,
+) => readonly string[]
 
 const speeches = new Map<Language, Speech>()
 

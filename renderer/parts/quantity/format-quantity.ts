@@ -3,6 +3,7 @@ import {
   currencyUnit,
   differenceFromBase,
   fromBase,
+  symbolOf,
   unitsOf,
   usualUnitId,
   type Dimension,
@@ -55,7 +56,8 @@ function formatIn(
   const usual = digitsOf(value, dimension, unit)
   const digits = context.isNominal ? { ...usual, min: 0 } : usual
   const number = format(numberOf(unit, value), context.locale, digits)
-  return { number, unit: unit.symbol, text: unit.symbol ? `${number}\u00a0${unit.symbol}` : number }
+  const symbol = symbolOf(unit, context.language)
+  return { number, unit: symbol, text: symbol ? `${number}\u00a0${symbol}` : number }
 }
 
 /** As a field holds it while it is being edited: plain, exact enough to be read back the same. */
@@ -119,6 +121,10 @@ function digitsOf(value: number, dimension: Dimension, unit: Unit): Digits {
       return fixed(1)
     case 'temperature':
       return { min: 0, max: 1 }
+    case 'packing':
+      return { min: 0, max: 2 }
+    case 'holding':
+      return unit.id === 'LPerKg' ? { min: 0, max: 3 } : { min: 0, max: 1 }
     case 'density':
       return unit.id === 'gPerMl' ? fixed(4) : { min: 0, max: 1 }
     case 'length':
@@ -152,4 +158,7 @@ function format(number: number, locale: string, { min, max }: Digits): string {
 export const fieldUnitSymbol = (dimension: Dimension, context: FormatContext): string =>
   dimension === 'money'
     ? currencyUnit(context.currency ?? 'EUR', context.locale).symbol
-    : unitById(dimension, context.unit ?? usualUnitId(dimension, context)).symbol
+    : symbolOf(
+        unitById(dimension, context.unit ?? usualUnitId(dimension, context)),
+        context.language,
+      )

@@ -2,6 +2,7 @@
 import { numbersIn } from './parse-number.ts'
 import {
   currencyUnit,
+  symbolOf,
   toBase,
   unitsOf,
   usualRange,
@@ -67,7 +68,12 @@ function piecesOf(text: string, context: QuantityContext): Piece[] | QuantityPro
     const spelling = word.toLowerCase().replace(/[\s.]/g, '')
     const unit = spelling === '' ? usual : known.find((one) => one.spellings.includes(spelling))
     if (numbers.length === 0) return { code: 'notANumber' }
-    if (!unit) return { code: 'unknownUnit', unit: word, known: known.map((one) => one.symbol) }
+    if (!unit)
+      return {
+        code: 'unknownUnit',
+        unit: word,
+        known: known.map((one) => symbolOf(one, context.language)),
+      }
     pieces.push({ numbers, unit, isUnitWritten: spelling !== '' })
   }
   const canBeSplit = context.dimension === 'volume' || context.dimension === 'mass'

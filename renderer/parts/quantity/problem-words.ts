@@ -16,6 +16,8 @@ const example: Readonly<Record<Dimension, number>> = {
   count: 6,
   density: 1045,
   brix: 22.5,
+  packing: 0.6,
+  holding: 0.4,
 }
 
 export function problemWords(

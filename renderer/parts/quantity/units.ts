@@ -1,4 +1,5 @@
 /** The units people write, by dimension, and how each leads to the base unit of the contract. */
+import type { Language } from '../../../shared/channels.ts'
 import { numberFormat } from '../formatters/formatters.ts'
 
 export type Dimension =
@@ -13,6 +14,8 @@ export type Dimension =
   | 'count'
   | 'density'
   | 'brix'
+  | 'packing'
+  | 'holding'
 
 export type UnitSystem = 'metric' | 'us'
 
@@ -21,6 +24,8 @@ export interface UnitChoice {
   readonly units: UnitSystem
   readonly temperature?: 'celsius' | 'fahrenheit' | undefined
   readonly strength?: 'pctVol' | 'proof' | undefined
+  /** Of the words: some units are written otherwise in another. */
+  readonly language?: Language | undefined
 }
 
 export interface Unit {
@@ -41,7 +46,10 @@ const unit = (id: string, symbol: string, factor: number, spellings: string[]): 
   spellings,
 })
 
-/** Base units: ml, g, mm, % vol, g/L, °C, kg/m³, °Bx, pieces; money is in the currency's own unit here. */
+/**
+ * Base units: ml, g, mm, % vol, g/L, °C, kg/m³, °Bx, pieces; fruit to a vessel (packing) in kg/L, liquid
+ * held by fruit (holding) in L/kg; money is in the currency's own unit here.
+ */
 export const unitsOf: Readonly<Record<Dimension, readonly Unit[]>> = {
   volume: [
     unit('ml', 'ml', 1, [
@@ -53,6 +61,9 @@ export const unitsOf: Readonly<Record<Dimension, readonly Unit[]>> = {
       'millilitres',
       'milliliter',
       'milliliters',
+      'mililitr',
+      'mililitry',
+      'mililitrów',
     ]),
     unit('cl', 'cl', 10, ['cl', 'centilitre', 'centilitres', 'centiliter', 'centiliters']),
     unit('dl', 'dl', 100, ['dl', 'decilitre', 'decilitres', 'deciliter', 'deciliters']),
@@ -64,6 +75,7 @@ export const unitsOf: Readonly<Record<Dimension, readonly Unit[]>> = {
       'liter',
       'liters',
       'litr',
+      'litra',
       'litry',
       'litrów',
     ]),
@@ -74,7 +86,7 @@ export const unitsOf: Readonly<Record<Dimension, readonly Unit[]>> = {
     unit('gallon', 'gal', 3785.411784, ['gal', 'gallon', 'gallons']),
   ],
   mass: [
-    unit('g', 'g', 1, ['g', 'gr', 'gram', 'grams', 'gramme', 'grammes']),
+    unit('g', 'g', 1, ['g', 'gr', 'gram', 'grams', 'gramme', 'grammes', 'gramy', 'gramów']),
     unit('dag', 'dag', 10, ['dag', 'dkg', 'deko', 'deka']),
     unit('kg', 'kg', 1000, [
       'kg',
@@ -84,9 +96,11 @@ export const unitsOf: Readonly<Record<Dimension, readonly Unit[]>> = {
       'kilograms',
       'kilogramme',
       'kilogrammes',
+      'kilogramy',
+      'kilogramów',
     ]),
-    unit('oz', 'oz', 28.349523125, ['oz', 'ounce', 'ounces']),
-    unit('lb', 'lb', 453.59237, ['lb', 'lbs', 'pound', 'pounds']),
+    unit('oz', 'oz', 28.349523125, ['oz', 'ounce', 'ounces', 'uncja', 'uncje', 'uncji']),
+    unit('lb', 'lb', 453.59237, ['lb', 'lbs', 'pound', 'pounds', 'funt', 'funty', 'funtów']),
   ],
   length: [
     unit('mm', 'mm', 1, ['mm', 'millimetre', 'millimetres', 'millimeter', 'millimeters']),
@@ -94,7 +108,18 @@ export const unitsOf: Readonly<Record<Dimension, readonly Unit[]>> = {
     unit('inch', 'in', 25.4, ['in', 'inch', 'inches', '"', '″']),
   ],
   strength: [
-    unit('pctVol', '% vol', 1, ['%', '%vol', '%abv', '%alc', 'vol', 'abv', 'percent']),
+    unit('pctVol', '% vol', 1, [
+      '%',
+      '%vol',
+      '%abv',
+      '%alc',
+      'vol',
+      'abv',
+      'percent',
+      '%obj',
+      'obj',
+      'procent',
+    ]),
     // US proof: twice the percentage by volume. At 60 °F, where the law counts it, it is up to 0.15 less.
     unit('proof', 'proof', 0.5, ['proof', '°proof']),
   ],
@@ -120,6 +145,14 @@ export const unitsOf: Readonly<Record<Dimension, readonly Unit[]>> = {
     unit('gPerMl', 'g/ml', 1000, ['g/ml', 'g/cm3', 'g/cm³', 'kg/l', 'sg']),
   ],
   brix: [unit('brix', '°Bx', 1, ['°bx', 'bx', 'brix', '°brix', '%'])],
+  packing: [
+    unit('kgPerL', 'kg/L', 1, ['kg/l']),
+    unit('lbPerGal', 'lb/gal', 0.45359237 / 3.785411784, ['lb/gal', 'lbs/gal']),
+  ],
+  holding: [
+    unit('LPerKg', 'L/kg', 1, ['l/kg']),
+    unit('flOzPerLb', 'fl oz/lb', 0.0295735295625 / 0.45359237, ['floz/lb']),
+  ],
 }
 
 /** The unit a field shows, and takes a bare number to be in, when it is not told otherwise. */
@@ -143,12 +176,20 @@ export function usualUnitId(dimension: Dimension, choice: UnitChoice): string {
       return 'kgPerM3'
     case 'brix':
       return 'brix'
+    case 'packing':
+      return isUs ? 'lbPerGal' : 'kgPerL'
+    case 'holding':
+      return isUs ? 'flOzPerLb' : 'LPerKg'
     case 'count':
       return 'pieces'
     case 'money':
       return 'currency'
   }
 }
+
+/** Without money, whose unit is the currency's. */
+export const usualUnit = (dimension: Dimension, choice: UnitChoice): Unit | undefined =>
+  unitsOf[dimension].find(({ id }) => id === usualUnitId(dimension, choice))
 
 /** A currency as a unit: its number counts in the unit people say, the book in its smallest part. */
 export function currencyUnit(currency: string, locale: string): Unit {
@@ -162,6 +203,18 @@ export function currencyUnit(currency: string, locale: string): Unit {
     spellings: [symbol.toLowerCase(), currency.toLowerCase()],
   }
 }
+
+const inPolish: Readonly<Record<string, string>> = {
+  L: 'l',
+  '% vol': '% obj.',
+  'g/L': 'g/l',
+  'kg/L': 'kg/l',
+  'L/kg': 'l/kg',
+}
+
+/** Beside a number, as the language writes it. */
+export const symbolOf = ({ symbol }: Unit, language: Language = 'en'): string =>
+  language === 'pl' ? (inPolish[symbol] ?? symbol) : symbol
 
 export const toBase = ({ factor, offset = 0 }: Unit, amount: number): number =>
   amount * factor + offset
@@ -190,4 +243,6 @@ export const usualRange: Readonly<Record<Dimension, Range>> = {
   count: { min: 1, max: 100_000 },
   density: { min: 500, max: 2000 },
   brix: { min: -5, max: 100 },
+  packing: { min: 0, max: 20 },
+  holding: { min: 0, max: 5 },
 }

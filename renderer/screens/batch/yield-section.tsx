@@ -4,6 +4,7 @@ import type { BatchPage } from '../../../shared/schemas/cellar.ts'
 import { useSettings } from '../../app/settings.tsx'
 import { useCosts, useCostWords } from '../../parts/cost/use-costs.ts'
 import { Section } from '../../parts/page/page.tsx'
+import { volumePriceUnit } from '../../parts/quantity/price-units.ts'
 import { Quantity } from '../../parts/quantity/quantity.tsx'
 import styles from './yield-section.module.css'
 import { numberFormat } from '../../parts/formatters/formatters.ts'
@@ -69,6 +70,7 @@ export function YieldSection({ page }: { page: BatchPage }) {
 /** Of all that stands in the batch's jars and bottles; what was drunk or given went with its cost. */
 function CostOfBatch({ page: { summary } }: { page: BatchPage }) {
   const t = useWords()
+  const { units } = useSettings()
   const costs = useCosts()
   const words = useCostWords()
   const places = [
@@ -84,15 +86,19 @@ function CostOfBatch({ page: { summary } }: { page: BatchPage }) {
     0,
   )
   const told = words(cost)
-  const perLitre = litres > 0 ? words({ ...cost, minor: cost.minor / litres }) : undefined
+  const unit = volumePriceUnit(units)
+  const each =
+    litres > 0 ? words({ ...cost, minor: (cost.minor / litres) * unit.share }) : undefined
   if (places.length === 0 || told === undefined) return null
   return (
     <div>
       <dt>{t('batch.yield.cost')}</dt>
       <dd>
         {told}
-        {perLitre !== undefined && (
-          <span className={styles.quiet}>{t('batch.yield.perLitre', { cost: perLitre })}</span>
+        {each !== undefined && (
+          <span className={styles.quiet}>
+            {t(`batch.yield.perLitre.${unit.id}`, { cost: each })}
+          </span>
         )}
       </dd>
     </div>

@@ -11,6 +11,7 @@ import { DilutionPicture } from './dilution-picture.tsx'
 import { HowComputed } from './how-computed.tsx'
 import { Measured } from './measured.tsx'
 import { Note } from './note.tsx'
+import { useStandard } from './use-standard.ts'
 import styles from './answer.module.css'
 
 export interface AnswerProps {
@@ -24,6 +25,7 @@ export interface AnswerProps {
 
 export function Answer({ reply, error, saidBefore, action }: AnswerProps) {
   const t = useWords()
+  const standard = useStandard()
   if (error) return <FailureNote error={error} />
   if (!reply) return <p className={styles.waiting}>{t('bench.waiting')}</p>
   const notes = reply.notes.filter(({ code }) => code !== saidBefore)
@@ -42,7 +44,7 @@ export function Answer({ reply, error, saidBefore, action }: AnswerProps) {
         <dl className={styles.details}>
           {details.map(({ quantity, value, uncertainty, dimension }) => (
             <div key={quantity} className={styles.detail}>
-              <dt>{t(`bench.quantity.${quantity}`)}</dt>
+              <dt>{t(`bench.quantity.${quantity}`, { standard })}</dt>
               <dd>
                 <Measured value={value} uncertainty={uncertainty} dimension={dimension} />
               </dd>
@@ -65,10 +67,11 @@ export function Answer({ reply, error, saidBefore, action }: AnswerProps) {
 
 function Large({ result: { quantity, value, uncertainty, dimension } }: { result: BenchResult }) {
   const t = useWords()
+  const standard = useStandard()
   const marked = dimension === 'strength' || dimension === 'sugar' ? dimension : undefined
   return (
     <span className={styles.answer}>
-      <span className={styles.name}>{t(`bench.quantity.${quantity}`)}</span>
+      <span className={styles.name}>{t(`bench.quantity.${quantity}`, { standard })}</span>
       <span className={classes(styles.large, marked && styles[marked])}>
         {marked && <QuantityMark kind={marked} />}
         <Measured value={value} uncertainty={uncertainty} dimension={dimension} />

@@ -1,7 +1,7 @@
 /** A number with its uncertainty: as many decimals as the uncertainty leaves worth reading. */
 import type { BenchDimension } from '../../../shared/schemas/bench.ts'
 import { formatQuantity, type FormatContext } from '../../parts/quantity/format-quantity.ts'
-import { unitsOf, type Dimension } from '../../parts/quantity/units.ts'
+import { symbolOf, unitsOf, type Dimension } from '../../parts/quantity/units.ts'
 import { numberFormat } from '../../parts/formatters/formatters.ts'
 
 export interface MeasuredText {
@@ -46,7 +46,7 @@ export function formatMeasured(
 function scaleOf(value: number, dimension: BenchDimension, context: FormatContext) {
   if (!isPartDimension(dimension)) return { unit: ownUnit[dimension], factor: 1, offset: 0 }
   const shown = formatQuantity(value, dimension, context)
-  const unit = unitsOf[dimension].find(({ symbol }) => symbol === shown.unit)
+  const unit = unitsOf[dimension].find((one) => symbolOf(one, context.language) === shown.unit)
   return {
     unit: shown.unit,
     factor: unit?.factor ?? 1,

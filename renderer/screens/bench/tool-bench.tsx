@@ -4,6 +4,7 @@ import { useWordList, useWords } from '../../app/words/use-words.ts'
 import type { Batch } from '../../../shared/schemas/cellar.ts'
 import { Button, ButtonLink } from '../../parts/button/button.tsx'
 import { Segments } from '../../parts/fields/segments.tsx'
+import { useQuantities } from '../../parts/quantity/use-quantities.ts'
 import { Term } from '../../parts/term/term.tsx'
 import { Answer } from './answer.tsx'
 import { modeOf, requestOf, type Entries } from './entries.ts'
@@ -12,6 +13,7 @@ import { RecordDialog } from './record-dialog.tsx'
 import { ToolForm } from './tool-form.tsx'
 import type { Tool } from './tools.ts'
 import { useMeasure } from './use-measure.ts'
+import { useStandard } from './use-standard.ts'
 import styles from './bench-screen.module.css'
 
 export interface ToolBenchProps {
@@ -29,7 +31,7 @@ export function ToolBench({ tool, entries, onChange }: ToolBenchProps) {
       <div className={styles.head}>
         <h2>{t(`bench.tool.${tool.id}.name`)}</h2>
         <p className={styles.what}>
-          {t(`bench.tool.${tool.id}.what`)}
+          {t(`bench.tool.${tool.id}.what`, { standard: useStandard() })}
           {tool.term && <Term id={tool.term} />}
         </p>
       </div>
@@ -67,7 +69,8 @@ export function ToolBench({ tool, entries, onChange }: ToolBenchProps) {
 }
 
 function Steps({ of }: { of: NonNullable<Tool['steps']> }) {
-  const steps = useWordList()(`bench.steps.${of}`)
+  const { size } = useQuantities()
+  const steps = useWordList()(`bench.steps.${of}`, { sample: size(250, 'volume').text })
   return (
     <ol className={styles.steps}>
       {steps.map((step) => (

@@ -1,4 +1,5 @@
 /** One tool's numbers, and how fine each is read. Every change is a new question at once. */
+import { useSettings } from '../../app/settings.tsx'
 import { useWords } from '../../app/words/use-words.ts'
 import {
   benchInputs,
@@ -8,10 +9,11 @@ import {
 import { Segments } from '../../parts/fields/segments.tsx'
 import { NumberField } from '../../parts/quantity/number-field.tsx'
 import { QuantityField } from '../../parts/quantity/quantity-field.tsx'
-import { unitsOf } from '../../parts/quantity/units.ts'
+import { symbolOf, usualUnit } from '../../parts/quantity/units.ts'
 import { usualFinenessOf, type Entries } from './entries.ts'
 import { Fold } from './fold.tsx'
 import { isPartDimension } from './format-measured.ts'
+import { useStandard } from './use-standard.ts'
 import type { FineSpec, Mode, NumberSpec } from './tools.ts'
 import styles from './tool-form.module.css'
 
@@ -85,7 +87,13 @@ interface AskedProps {
 function Asked({ spec: { name, label, isOptional = false }, value, onChange }: AskedProps) {
   const t = useWords()
   const dimension = benchInputs[name]
-  const shared = { label: t(`bench.input.${label}`), value, onChange, isRequired: !isOptional }
+  const standard = useStandard()
+  const shared = {
+    label: t(`bench.input.${label}`, { standard }),
+    value,
+    onChange,
+    isRequired: !isOptional,
+  }
   if (!isPartDimension(dimension)) return <NumberField {...shared} unit={dimension} />
   return <QuantityField {...shared} dimension={dimension} />
 }
@@ -97,18 +105,21 @@ interface FineProps {
   onChange: (value: number | undefined) => void
 }
 
-/** In the base unit, whatever the cellar's units: a difference of temperatures has no °F of its own. */
+/** In the unit that the number itself is asked for in; as a difference, so that no zero counts. */
 function Fine({ spec: { name, label }, value, fallback, onChange }: FineProps) {
   const t = useWords()
   const dimension = benchInputs[name]
-  const unit = isPartDimension(dimension) ? unitsOf[dimension][0]?.symbol : dimension
+  const settings = useSettings()
+  const unit = isPartDimension(dimension) ? usualUnit(dimension, settings) : undefined
+  const factor = unit?.factor ?? 1
+  const shown = (given: number | undefined) => (given === undefined ? given : given / factor)
   return (
     <NumberField
       label={t('bench.fineness.plusMinus', { what: t(`bench.fine.${label}`) })}
-      unit={unit ?? ''}
-      value={value}
-      fallback={fallback}
-      onChange={onChange}
+      unit={unit ? symbolOf(unit, settings.language) : dimension}
+      value={shown(value)}
+      fallback={shown(fallback)}
+      onChange={(number) => onChange(number === undefined ? number : number * factor)}
       problemOf={(number) => (number > 0 ? undefined : t('bench.fineness.tooSmall'))}
     />
   )

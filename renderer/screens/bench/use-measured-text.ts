@@ -13,9 +13,9 @@ export interface MeasuredTexts {
 
 export function useMeasuredText(): MeasuredTexts {
   const t = useWords()
-  const { locale, units, currency } = useSettings()
+  const settings = useSettings()
   const of: MeasuredTexts['of'] = (value, uncertainty, dimension) => {
-    const shown = formatMeasured(value, uncertainty, dimension, { locale, units, currency })
+    const shown = formatMeasured(value, uncertainty, dimension, settings)
     return dimension === 'massShare' ? { ...shown, unit: t('bench.ofMass') } : shown
   }
   return {

@@ -50,11 +50,7 @@ export const NumbersForm = memo(function NumbersForm(props: NumbersFormProps) {
         return t('draft.form.usual', { low: shown.low, high: shown.high })
       const value = words.inWindow(window, shown.value)
       return window === 'fruitKgPerLSpirit'
-        ? t('draft.form.ratio', {
-            value: value.split(' ')[0] ?? value,
-            low: low.split(' ')[0] ?? low,
-            high: high.split(' ')[0] ?? high,
-          })
+        ? t('draft.form.ratio', { value, low, high })
         : t('draft.form.steepStrength', { value, low, high })
     },
   }

@@ -30,7 +30,7 @@ export function useDraftWords() {
       case 'finishedSugarGPerL':
         return q.text(value, 'sugar')
       case 'fruitKgPerLSpirit':
-        return `${number(value, 2)} kg/L`
+        return q.text(value, 'packing')
       case 'steepingWeeks':
         return number(value)
     }

@@ -4,10 +4,10 @@ import type { Fruit, Range } from '../../../shared/schemas/fruits.ts'
 export const factGroups = ['steeping', 'liquid', 'composition'] as const
 export type FactGroup = (typeof factGroups)[number]
 
-export type FactUnit = 'pct' | 'litresPerKg' | 'kgPerLitre' | 'weeks' | 'months' | 'years' | 'times'
+export type FactUnit = 'pct' | 'weeks' | 'months' | 'years' | 'times'
 
 /** What has a unit that makers choose is shown as the quantity it is. */
-export type FactQuantity = 'strength' | 'sugar'
+export type FactQuantity = 'strength' | 'sugar' | 'packing' | 'holding'
 
 export type FactFigure =
   | { readonly as: 'number'; readonly value: number; readonly unit: FactUnit }
@@ -71,6 +71,8 @@ const fact = (
 const number = (value: number, unit: FactUnit): FactFigure => ({ as: 'number', value, unit })
 const strength = (value: number) => ({ as: 'quantity', value, dimension: 'strength' }) as const
 const sugar = (value: number) => ({ as: 'quantity', value, dimension: 'sugar' }) as const
+const packing = (value: number) => ({ as: 'quantity', value, dimension: 'packing' }) as const
+const holding = (value: number) => ({ as: 'quantity', value, dimension: 'holding' }) as const
 
 function steepingFacts(fruit: Fruit): Fact[] {
   const ranged = (field: RangedField, figure: (value: number) => FactFigure): Fact[] => {
@@ -78,7 +80,7 @@ function steepingFacts(fruit: Fruit): Fact[] {
     return range ? [fact(fruit, field, figure(range.typical), range)] : []
   }
   return [
-    ...ranged('fruitKgPerLSpirit', (value) => number(value, 'kgPerLitre')),
+    ...ranged('fruitKgPerLSpirit', packing),
     ...ranged('steepingStrengthPctVol', strength),
     ...ranged('steepingWeeks', (value) => number(value, 'weeks')),
     ...ranged('finishedStrengthPctVol', strength),
@@ -105,19 +107,9 @@ function liquidFacts(fruit: Fruit): Fact[] {
   return [
     fact(fruit, 'kineticClass', { as: 'kineticClass', value: fruit.kineticClass }),
     ...(piece ? [fact(fruit, 'piece', { as: 'piece', value: piece })] : []),
-    fact(
-      fruit,
-      'drainedLPerKg',
-      number(fruit.drainedLPerKg, 'litresPerKg'),
-      fruit.drainedRangeLPerKg,
-    ),
-    fact(
-      fruit,
-      'pressedLPerKg',
-      number(fruit.pressedLPerKg, 'litresPerKg'),
-      fruit.pressedRangeLPerKg,
-    ),
-    fact(fruit, 'bulkDensityKgPerL', number(fruit.bulkDensityKgPerL, 'kgPerLitre')),
+    fact(fruit, 'drainedLPerKg', holding(fruit.drainedLPerKg), fruit.drainedRangeLPerKg),
+    fact(fruit, 'pressedLPerKg', holding(fruit.pressedLPerKg), fruit.pressedRangeLPerKg),
+    fact(fruit, 'bulkDensityKgPerL', packing(fruit.bulkDensityKgPerL)),
     ...(pace !== undefined ? [fact(fruit, 'pace', number(pace, 'times'))] : []),
     ...(pectinHaze ? [fact(fruit, 'pectinHaze', { as: 'haze', value: pectinHaze })] : []),
   ]

@@ -21,7 +21,7 @@ import { SeasonFields } from './season-fields.tsx'
 import { useKindWords } from './use-kind-words.ts'
 
 const unitOfRanged: Readonly<Record<RangedField, RangeUnit>> = {
-  fruitKgPerLSpirit: { unit: 'kgPerLitre', max: 20 },
+  fruitKgPerLSpirit: { dimension: 'packing' },
   steepingStrengthPctVol: { dimension: 'strength' },
   steepingWeeks: { unit: 'weeks', max: 520 },
   finishedStrengthPctVol: { dimension: 'strength' },

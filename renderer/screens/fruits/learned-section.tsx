@@ -30,8 +30,9 @@ export function LearnedSection({ page }: { page: FruitPage }) {
 
 function Line({ line, page }: { line: LearnedLine; page: FruitPage }) {
   const t = useWords()
-  const { number } = useFigureWords()
-  const { quantity, learned, unit } = line
+  const words = useFigureWords()
+  const { quantity, learned, figure } = line
+  const told = (value: number) => words.figure(figure(Math.round(value * 100) / 100))
   // A yield is the trade's whoever keeps the facts; the others are what the facts say.
   const origin = quantity === 'yieldLPerKg' ? 'library' : page.origin
   return (
@@ -40,10 +41,10 @@ function Line({ line, page }: { line: LearnedLine; page: FruitPage }) {
       <p>
         {t('fruits.learned.line', {
           count: learned.batchIds.length,
-          own: number(learned.own, unit, 2),
+          own: told(learned.own),
           base: t(`fruits.learned.base.${origin}`),
-          library: number(learned.library, unit, 2),
-          blended: number(learned.blended, unit, 2),
+          library: told(learned.library),
+          blended: told(learned.blended),
         })}
       </p>
       <BatchLinks batchIds={learned.batchIds} />

@@ -3,13 +3,12 @@ import { KineticClass, Piece } from '../../../shared/schemas/fruits.ts'
 import { useWords } from '../../app/words/use-words.ts'
 import { ChoiceField } from '../../parts/fields/choice-field.tsx'
 import { Section } from '../../parts/page/page.tsx'
-import { NumberField } from '../../parts/quantity/number-field.tsx'
 import { QuantityField } from '../../parts/quantity/quantity-field.tsx'
 import type { DraftFieldsProps } from './composition-fields.tsx'
 import styles from './fruit-form.module.css'
 import { RangeField } from './range-field.tsx'
 
-const litresPerKg = { unit: 'litresPerKg', max: 5 } as const
+const held = { dimension: 'holding' } as const
 const hazes = ['low', 'medium', 'high'] as const
 
 export function LiquidFields({ draft, onChange, showsProblem }: DraftFieldsProps) {
@@ -49,15 +48,13 @@ export function LiquidFields({ draft, onChange, showsProblem }: DraftFieldsProps
             showsProblem={showsProblem}
           />
         )}
-        <NumberField
+        <QuantityField
           label={t('fruits.fact.bulkDensity')}
-          unit={t('fruits.unit.kgPerLitre')}
-          digits={6}
+          dimension="packing"
+          range={{ min: 0.01, max: 3 }}
           value={draft.bulkDensityKgPerL}
           onChange={(bulkDensityKgPerL) => onChange({ bulkDensityKgPerL })}
-          problemOf={(value) =>
-            value <= 0 || value > 3 ? t('fruits.form.outside', { min: 0, max: 3 }) : undefined
-          }
+          isRequired
           showsProblem={showsProblem}
         />
         <ChoiceField
@@ -73,7 +70,7 @@ export function LiquidFields({ draft, onChange, showsProblem }: DraftFieldsProps
       <div className={styles.ranges}>
         <RangeField
           label={t('fruits.fact.drained')}
-          of={litresPerKg}
+          of={held}
           value={draft.drained}
           onChange={(drained) => onChange({ drained })}
           isNeeded
@@ -81,7 +78,7 @@ export function LiquidFields({ draft, onChange, showsProblem }: DraftFieldsProps
         />
         <RangeField
           label={t('fruits.fact.pressed')}
-          of={litresPerKg}
+          of={held}
           value={draft.pressed}
           onChange={(pressed) => onChange({ pressed })}
           isNeeded

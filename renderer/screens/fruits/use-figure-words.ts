@@ -1,15 +1,15 @@
 /** A fact's figure as text, in the cellar's locale and units. */
-import { useSettings } from '../../app/settings.tsx'
+import { useSettings, useWordsLocale } from '../../app/settings.tsx'
 import { useWords } from '../../app/words/use-words.ts'
 import { useQuantities } from '../../parts/quantity/use-quantities.ts'
+import { numberFormat } from '../../parts/formatters/formatters.ts'
 import type { Fact, FactFigure, FactUnit } from './facts.ts'
 
 export interface FigureWords {
   figure: (figure: FactFigure) => string
   /** "0.5 to 0.8"; empty where the fact has no range. */
   range: (fact: Fact) => string
-  /** Facts stand as they were published; what was learned needs no more than two decimals. */
-  number: (value: number, unit: FactUnit, decimals?: number) => string
+  number: (value: number, unit: FactUnit) => string
 }
 
 /** Units of time are written by the locale, with their plurals. */
@@ -19,17 +19,17 @@ const isTimeUnit = (unit: FactUnit): unit is keyof typeof timeUnit => unit in ti
 export function useFigureWords(): FigureWords {
   const t = useWords()
   const { locale } = useSettings()
+  const wordsLocale = useWordsLocale()
   const quantities = useQuantities()
-  const plain = (value: number, decimals = 3) =>
-    new Intl.NumberFormat(locale, { maximumFractionDigits: decimals }).format(value)
-  const number = (value: number, unit: FactUnit, decimals?: number) =>
+  const plain = (value: number) => numberFormat(locale, { maximumFractionDigits: 3 }).format(value)
+  const number = (value: number, unit: FactUnit) =>
     isTimeUnit(unit)
-      ? new Intl.NumberFormat(locale, {
+      ? numberFormat(wordsLocale, {
           style: 'unit',
           unit: timeUnit[unit],
           unitDisplay: 'long',
         }).format(value)
-      : `${plain(value, decimals)}\u00a0${t(`fruits.unit.${unit}`)}`
+      : `${plain(value)}\u00a0${t(`fruits.unit.${unit}`)}`
 
   const figure = (told: FactFigure): string => {
     switch (told.as) {

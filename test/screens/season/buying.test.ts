@@ -5,7 +5,7 @@ import {
   keptPrice,
   massPriceUnit,
   shownPrice,
-} from '../../../renderer/screens/season/wishes/price-units.ts'
+} from '../../../renderer/parts/quantity/price-units.ts'
 import { withFruitPrice } from '../../../renderer/screens/season/wishes/prices.ts'
 import { newWish, readWish } from '../../../renderer/screens/season/wishes/wish-draft.ts'
 import { line, purchases, weekAt, wishes } from './season-fixture.ts'

@@ -25,7 +25,7 @@ const tool = {
   },
   alcoholometer: {
     name: 'Alcoholometer',
-    what: 'What the reading is at 20 °C. For spirit without sugar.',
+    what: 'What the reading is at {{standard}}. For spirit without sugar.',
   },
   'density-strength': {
     name: 'Density and strength',
@@ -33,7 +33,7 @@ const tool = {
   },
   proof: {
     name: 'Proof',
-    what: 'American proof is counted at 60 °F, strength by volume elsewhere at 20 °C.',
+    what: 'American proof is counted at 60 °F, strength by volume elsewhere at {{standard}}.',
   },
   'boil-off': {
     name: 'Boil-off',
@@ -68,8 +68,8 @@ const tool = {
     what: 'Degrees Brix, density and grams of sugar in a litre, one from the other.',
   },
   volume: {
-    name: 'Volume at 20 °C',
-    what: 'What a volume measured warm or cold is at the 20 °C by which liquids are counted.',
+    name: 'Volume and warmth',
+    what: 'What a volume measured warm or cold is at the {{standard}} by which liquids are counted.',
   },
   glass: {
     name: 'In the glass',
@@ -104,9 +104,9 @@ const mode = {
 } as const satisfies Record<BenchInstrument, string>
 
 const input = {
-  spiritVolume: 'Spirit, at 20 °C',
+  spiritVolume: 'Spirit, at {{standard}}',
   spiritMass: 'Spirit, weighed',
-  resultVolume: 'Wanted, at 20 °C',
+  resultVolume: 'Wanted, at {{standard}}',
   spiritStrength: 'Its strength',
   targetStrength: 'Strength wanted',
   reading: 'It shows',
@@ -127,7 +127,7 @@ const input = {
   flask: 'Volume of the flask',
   waterMass: 'Weight of the water that fills it',
   waterTemperature: 'Temperature of that water',
-  liquidVolume: 'Liquid, at 20 °C',
+  liquidVolume: 'Liquid, at {{standard}}',
   glass: 'Poured',
 } as const satisfies Record<InputLabel, string>
 
@@ -178,12 +178,12 @@ const quantity = {
   strength: 'Strength',
   shownStrength: 'It shows',
   density: 'Density at its temperature',
-  densityAt20: 'Density at 20 °C',
+  densityAt20: 'Density at {{standard}}',
   offScale: 'Beyond the end of its scale',
   massShare: 'Ethanol by mass',
   brix: 'Degrees Brix',
   sugar: 'Sugar',
-  volumeAt20: 'At 20 °C',
+  volumeAt20: 'At {{standard}}',
   volumeAt60F: 'At 60 °F',
   volumeChange: 'Difference',
   proof: 'Proof',
@@ -218,11 +218,11 @@ const note = {
   },
   sugarMisleads: {
     title: 'Only without sugar',
-    text: 'As little as 10 g of sugar in a litre makes it show {{value}} too little. For a liqueur use boil-off, or two instruments.',
+    text: 'As little as {{little}} of sugar makes it show {{value}} too little. For a liqueur use boil-off, or two instruments.',
   },
   spiritMisleads: {
     title: 'Only without spirit',
-    text: 'Spirit refracts too: at 10 % vol and no sugar at all it shows {{value}}. For a liqueur use it together with a hydrometer.',
+    text: 'Spirit refracts too: at {{little}} and no sugar at all it shows {{value}}. For a liqueur use it together with a hydrometer.',
   },
   floatsOffScale: {
     title: 'It shows nothing',
@@ -230,7 +230,7 @@ const note = {
   },
   sinksOffScale: {
     title: 'It shows nothing',
-    text: 'The liquid is lighter than pure spirit at 20 °C: the alcoholometer sinks, {{value}} beyond the end of its scale.',
+    text: 'The liquid is lighter than pure spirit at {{standard}}: the alcoholometer sinks, {{value}} beyond the end of its scale.',
   },
   shortcutErrs: {
     title: 'The old rule would say {{value}}',
@@ -246,7 +246,7 @@ const note = {
   },
   glassOnly: {
     title: 'The glass only',
-    text: 'What this is at 20 °C depends on what is in the liquid: choose spirit or syrup if it is one of them.',
+    text: 'What this is at {{standard}} depends on what is in the liquid: choose spirit or syrup if it is one of them.',
   },
 } as const satisfies Record<BenchNote['code'], { title: string; text: string }>
 
@@ -301,7 +301,7 @@ export const bench = {
   taken,
   steps: {
     boilOff: [
-      'Measure out a volume, say 250 ml, and read the hydrometer and the thermometer in it.',
+      'Measure out a volume, say {{sample}}, and read the hydrometer and the thermometer in it.',
       'Boil gently in a pan down to about a third. All the spirit is gone by then.',
       'Let it cool. Rinse every drop back, and make it up with water to exactly the same volume, at the same temperature.',
       'Read the hydrometer again.',
@@ -313,14 +313,11 @@ export const bench = {
   },
   answer: 'Answer',
   waiting: 'Fill in the numbers, and the answer stands here.',
-  plusMinus: '±',
   quantity,
   ofMass: '% by mass',
   note,
   how: {
     title: 'How is this computed?',
-    inputs: 'Taken',
-    exact: 'as given',
     source: 'After',
     limits: 'Holds for',
     uncertainty: 'How sure',
@@ -344,8 +341,8 @@ export const bench = {
       'Two lines over strength. All liquids that the hydrometer could mean grow sweeter with strength, all that the refractometer could mean grow drier; they meet at {{strength}} and {{sugar}}.',
     density: 'hydrometer',
     refraction: 'refractometer',
-    strengthAxis: 'Strength, % vol',
-    sugarAxis: 'Sugar, g/L',
+    strengthAxis: 'Strength, {{unit}}',
+    sugarAxis: 'Sugar, {{unit}}',
     strength: 'At a strength of',
     densitySugar: 'Sugar by hydrometer',
     refractionSugar: 'Sugar by refractometer',

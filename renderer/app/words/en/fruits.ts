@@ -60,7 +60,7 @@ const factGroup = {
 const fact = {
   steepingStrength: 'Strength of the spirit',
   steepingWeeks: 'Time in the spirit',
-  fruitPerSpirit: 'Fruit to a litre of spirit',
+  fruitPerSpirit: 'Fruit to spirit',
   finishedStrength: 'Finished strength',
   finishedSugar: 'Finished sugar',
   rest: 'Rest before drinking',
@@ -83,8 +83,6 @@ const fact = {
 /** After a number that has no other unit. */
 const unit = {
   pct: '%',
-  litresPerKg: 'L/kg',
-  kgPerLitre: 'kg/L',
   weeks: 'weeks',
   months: 'months',
   years: 'years',
@@ -94,7 +92,7 @@ const unit = {
 const learned = {
   drainedLPerKg: 'Held after draining',
   pressedLPerKg: 'Held after pressing',
-  yieldLPerKg: 'Finished litres from a kilogram of edible fruit',
+  yieldLPerKg: 'Finished liqueur from edible fruit',
   pace: 'Pace against its kinetic class',
 } as const satisfies Record<LearnedQuantity, string>
 

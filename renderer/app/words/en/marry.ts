@@ -107,7 +107,6 @@ export const marry = {
   },
   amountKind,
   preferOne: prefer,
-  holdsLabel: 'As not all can be had',
   holds,
   answer: {
     title: 'What it comes to',
@@ -159,7 +158,7 @@ export const marry = {
     makes: 'Makes',
     remainder: 'Left over',
     total: 'Needed',
-    hint: 'Whole ml and grams, the same in every bottle of a size. What rounding leaves stands in the last line, so that all adds up.',
+    hint: 'Rounded, the same in every bottle of a size. What rounding leaves stands in the last line, so that all adds up.',
     print: 'Print the table',
     each: '{{count}} × {{size}}',
   },
@@ -186,7 +185,7 @@ export const marry = {
   },
   mend: {
     title: 'Mend one jar',
-    lead: 'Say what is wrong with a jar: what to add, first to 100 ml of it, then to all.',
+    lead: 'Say what is wrong with a jar: what to add, first to {{sample}} of it, then to all.',
     jar: 'The jar',
     choose: 'Choose a jar',
     none: 'No jar holds liquid.',
@@ -204,8 +203,8 @@ export const marry = {
     costsAtLeast: 'It costs {{cost}} and what has no price in the book',
     noneNeeded: 'Nothing needs adding: it is so already.',
     chooseMeans: 'Choose at least one thing that may be added.',
-    ratio: '{{ratio}} g of sugar to each gram of acid',
-    ratioHint: 'Most fruit liqueurs have 12 to 45 g, about 25.',
+    ratio: '{{ratio}} parts of sugar to one of acid',
+    ratioHint: 'Most fruit liqueurs have 12 to 45, about 25.',
     wrongWay: 'That is the other way round: the jar has {{value}} now.',
   },
   trouble,
@@ -213,7 +212,7 @@ export const marry = {
     title: 'A haze has no sum, but a ladder: the gentlest step first',
     test: {
       title: 'Find out which haze it is',
-      text: 'Mix {{sample}} of the liqueur with {{spirit}} of strong spirit (80 % vol or more). Jelly or threads: pectin. Clear at once: oils, a louche. Neither: fine lees that need time.',
+      text: 'Mix {{sample}} of the liqueur with {{spirit}} of strong spirit ({{strong}} or more). Jelly or threads: pectin. Clear at once: oils, a louche. Neither: fine lees that need time.',
     },
     chill: {
       title: 'Chill and wait',
@@ -225,7 +224,7 @@ export const marry = {
     },
     bentonite: {
       title: 'Bentonite',
-      text: '{{low}} to {{high}} for this jar (0.5 to 1 g a litre), swollen for a day in {{waterLow}} to {{waterHigh}} of hot water, stirred in; rack after a week. Try it on 100 ml first.',
+      text: '{{low}} to {{high}} for this jar (0.5 to 1 g a litre), swollen for a day in {{waterLow}} to {{waterHigh}} of hot water, stirred in; rack after a week. Try it on {{trial}} first.',
     },
     louche: {
       title: 'If it is a louche',
@@ -234,7 +233,7 @@ export const marry = {
     },
     pectin: {
       title: 'If it is pectin',
-      text: 'An enzyme breaks pectin down before the spirit goes on the fruit; above about 15 % vol it hardly works any more. Now only cold, racking and time are left; next year, enzyme first.',
+      text: 'An enzyme breaks pectin down before the spirit goes on the fruit; above about {{limit}} it hardly works any more. Now only cold, racking and time are left; next year, enzyme first.',
     },
     source:
       'Common practice of the trade; the doses are those of the bench, not of a label: follow the packet.',

@@ -17,7 +17,6 @@ export const parts = {
   reload: 'Open again',
   close: 'Close',
   cancel: 'Cancel',
-  required: 'required',
   optional: 'optional',
   quantity: {
     reading: '= {{reading}}',
@@ -28,12 +27,9 @@ export const parts = {
   bottles_one: '{{count}} bottle',
   bottles_other: '{{count}} bottles',
   time: {
-    now: 'now',
-    today: 'today',
     useNow: 'Now',
     problem: { notATime: 'Not a date and time.', inTheFuture: 'That has not come yet.' },
   },
-  age: { days: '{{days}}', underADay: 'under a day' },
   vessel: {
     empty: '{{kind}} of {{capacity}}, empty',
     filled: '{{kind}} of {{capacity}}, filled to {{fill}}',
@@ -59,6 +55,4 @@ export const parts = {
   cost: { atLeast: 'at least {{cost}}', unknown: 'no price' },
   batchUnknown: 'another batch',
   kindUnknown: 'another kind',
-  table: { sortedUp: 'sorted upwards', sortedDown: 'sorted downwards' },
-  search: { clear: 'Clear the search' },
 } as const

@@ -56,14 +56,12 @@ export const screens = {
       next: 'Next',
       jars: 'Jars',
     },
-    jarsAndBottles: '{{jars}}; {{bottles}}',
     empty:
       'No batch yet. A batch is what you make together under one name: name it now, and log what you do as you do it.',
     noMatch: 'No batch matches.',
     showAll: 'Show all',
     form: {
       name: 'Name',
-      namePlaceholder: 'Damson 2026',
       nameMissing: 'Give it a name.',
       colour: 'Colour of its liquid',
       colourOther: 'Another colour',

@@ -392,7 +392,6 @@ export const batch = {
     extractRange: '{{share}} ({{low}} – {{high}})',
     colour: 'i {{share}} barwy',
     drawOffBy: 'Zlać według ekstraktu',
-    sugarDraw: 'Zasypane cukrem',
     sugarDrawBrings:
       'Zasypanie {{sugar}} cukru daje {{volume}} o mocy {{strength}}: {{ethanol}} czystego etanolu z {{held}} w owocach.',
     sugarDrawWorth: 'Po cenie twojego spirytusu to {{value}}.',
@@ -506,7 +505,7 @@ export const batch = {
     liquid: 'Płyn w naczyniach',
     bottled: 'Dotąd w butelkach',
     cost: 'Koszt tego, co tu jest',
-    perLitre: '{{cost}} za litr',
+    perLitre: { L: '{{cost}} za litr', quart: '{{cost}} za kwartę' },
     recovered: 'Z tego etanolu teraz w płynie lub butelkach',
     rest: 'reszta została w owocach, w filtrze lub wylana',
   },

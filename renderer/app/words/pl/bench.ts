@@ -21,7 +21,7 @@ const tool = {
   },
   proof: {
     name: 'Proof',
-    what: 'Amerykański proof liczy się w 60 °F, moc objętościową gdzie indziej w 20 °C.',
+    what: 'Amerykański proof liczy się w 60 °F, moc objętościową gdzie indziej w {{standard}}.',
   },
   'boil-off': {
     name: 'Odparowanie',
@@ -56,8 +56,8 @@ const tool = {
     what: 'Stopnie Brixa, gęstość i gramy cukru w litrze, jedno z drugiego.',
   },
   volume: {
-    name: 'Objętość w 20 °C',
-    what: 'Ile objętość zmierzona na ciepło lub zimno wynosi w 20 °C, w których liczy się płyny.',
+    name: 'Objętość i ciepło',
+    what: 'Ile objętość zmierzona na ciepło lub zimno wynosi w {{standard}}, w których liczy się płyny.',
   },
   glass: {
     name: 'W kieliszku',
@@ -91,9 +91,9 @@ const mode = {
 } as const
 
 const input = {
-  spiritVolume: 'Spirytus, w 20 °C',
+  spiritVolume: 'Spirytus, w {{standard}}',
   spiritMass: 'Spirytus, zważony',
-  resultVolume: 'Potrzeba, w 20 °C',
+  resultVolume: 'Potrzeba, w {{standard}}',
   spiritStrength: 'Jego moc',
   targetStrength: 'Żądana moc',
   reading: 'Pokazuje',
@@ -114,7 +114,7 @@ const input = {
   flask: 'Objętość kolby',
   waterMass: 'Masa wody, która ją wypełnia',
   waterTemperature: 'Temperatura tej wody',
-  liquidVolume: 'Płyn, w 20 °C',
+  liquidVolume: 'Płyn, w {{standard}}',
   glass: 'Nalano',
 } as const
 
@@ -164,12 +164,12 @@ const quantity = {
   strength: 'Moc',
   shownStrength: 'Pokazuje',
   density: 'Gęstość w jego temperaturze',
-  densityAt20: 'Gęstość w 20 °C',
+  densityAt20: 'Gęstość w {{standard}}',
   offScale: 'Poza końcem skali',
   massShare: 'Etanol wagowo',
   brix: 'Stopnie Brixa',
   sugar: 'Cukier',
-  volumeAt20: 'W 20 °C',
+  volumeAt20: 'W {{standard}}',
   volumeAt60F: 'W 60 °F',
   volumeChange: 'Różnica',
   proof: 'Proof',
@@ -299,14 +299,11 @@ export const bench = {
   },
   answer: 'Odpowiedź',
   waiting: 'Wpisz liczby, a odpowiedź stanie tutaj.',
-  plusMinus: '±',
   quantity,
   ofMass: '% wag.',
   note,
   how: {
     title: 'Jak to policzono?',
-    inputs: 'Przyjęto',
-    exact: 'jak podano',
     source: 'Według',
     limits: 'Ważne dla',
     uncertainty: 'Na ile pewne',

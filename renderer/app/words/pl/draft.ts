@@ -29,7 +29,7 @@ const inflow = {
 
 const window = {
   steepingStrengthPctVol: 'Moc na owocach',
-  fruitKgPerLSpirit: 'Owoce na litr spirytusu',
+  fruitKgPerLSpirit: 'Owoce na spirytus',
   steepingWeeks: 'Tygodnie w spirytusie',
   finishedSugarGPerL: 'Cukier na koniec',
   finishedStrengthPctVol: 'Moc na koniec',
@@ -169,7 +169,6 @@ export const draft = {
     asRecipe: 'Zachowaj jako przepis',
     recipeKept: 'Zachowano jako wersję {{version}} przepisu domowego.',
     paper: 'Drukuj plan',
-    paperSize: 'Papier',
     start: 'Zacznij jako nastaw',
     way: 'Szkicuj od',
     nothing: 'Nic z tego nie wyjdzie.',
@@ -198,7 +197,6 @@ export const draft = {
     heldOne: 'Ustalone: {{name}}',
   },
   want: {
-    title: 'Czego chcę',
     bottles: 'Butelki',
     strength: 'Moc',
     sugar: 'Cukier',
@@ -241,20 +239,15 @@ export const draft = {
     sugarPrice: { kg: 'Słodzidło, za kilogram', lb: 'Słodzidło, za funt' },
     bottlePrice: 'Butelka',
     usual: 'zwykle {{low}} do {{high}}',
-    ratio: '{{value}} na litr spirytusu z wodą, zwykle {{low}} do {{high}}',
+    ratio: '{{value}} owoców na spirytus z wodą, zwykle {{low}} do {{high}}',
     steepStrength: '{{value}} na owocach, zwykle {{low}} do {{high}}',
-    sugar: 'cukier',
-    honey: 'miód',
   },
   chain: {
     label: 'Etapy szkicu',
     numbered: '{{stage}} {{count}}',
     span: 'od {{from}} do {{to}}',
-    vessels: 'naczynia: {{count}}',
-    fill: '{{fill}} z {{capacity}}',
     headspace: '{{volume}} wolnego miejsca',
     loss: '{{volume}} zatrzymane',
-    pulp: 'Owoce zatrzymują {{volume}}',
   },
   start: {
     title: 'Zacznij jako nastaw',

@@ -41,7 +41,7 @@ const factGroup = {
 const fact = {
   steepingStrength: 'Moc spirytusu',
   steepingWeeks: 'Czas w spirytusie',
-  fruitPerSpirit: 'Owoce na litr spirytusu',
+  fruitPerSpirit: 'Owoce na spirytus',
   finishedStrength: 'Moc na koniec',
   finishedSugar: 'Cukier na koniec',
   rest: 'Leżakowanie przed piciem',
@@ -63,8 +63,6 @@ const fact = {
 
 const unit = {
   pct: '%',
-  litresPerKg: 'l/kg',
-  kgPerLitre: 'kg/l',
   weeks: 'tyg.',
   months: 'mies.',
   years: 'lat',
@@ -74,7 +72,7 @@ const unit = {
 const learned = {
   drainedLPerKg: 'Zatrzymane po odcieknięciu',
   pressedLPerKg: 'Zatrzymane po wyciśnięciu',
-  yieldLPerKg: 'Gotowej nalewki z kilograma części jadalnej',
+  yieldLPerKg: 'Gotowej nalewki z części jadalnej',
   pace: 'Tempo wobec swojej klasy',
 } as const
 

@@ -5,7 +5,6 @@ export const parts = {
   reload: 'Otwórz ponownie',
   close: 'Zamknij',
   cancel: 'Anuluj',
-  required: 'wymagane',
   optional: 'nieobowiązkowe',
   quantity: {
     reading: '= {{reading}}',
@@ -26,15 +25,12 @@ export const parts = {
   bottles_many: '{{count}} butelek',
   bottles_other: '{{count}} butelki',
   time: {
-    now: 'teraz',
-    today: 'dziś',
     useNow: 'Teraz',
     problem: {
       notATime: 'To nie jest data z godziną.',
       inTheFuture: 'Ta chwila jeszcze nie nadeszła.',
     },
   },
-  age: { days: '{{days}}', underADay: 'mniej niż dzień' },
   vessel: {
     empty: '{{kind}} {{capacity}}, naczynie puste',
     filled: '{{kind}} {{capacity}}, wypełnienie {{fill}}',
@@ -65,6 +61,4 @@ export const parts = {
   cost: { atLeast: 'co najmniej {{cost}}', unknown: 'brak ceny' },
   batchUnknown: 'inny nastaw',
   kindUnknown: 'inny rodzaj',
-  table: { sortedUp: 'posortowano rosnąco', sortedDown: 'posortowano malejąco' },
-  search: { clear: 'Wyczyść wyszukiwanie' },
 } as const

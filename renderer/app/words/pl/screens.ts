@@ -56,14 +56,12 @@ export const screens = {
       next: 'Dalej',
       jars: 'Naczynia',
     },
-    jarsAndBottles: '{{jars}}; {{bottles}}',
     empty:
       'Nie ma jeszcze nastawu. Nastaw to wszystko, co robisz razem pod jedną nazwą: nazwij go teraz i zapisuj, co robisz, kiedy to robisz.',
     noMatch: 'Żaden nastaw nie pasuje.',
     showAll: 'Pokaż wszystkie',
     form: {
       name: 'Nazwa',
-      namePlaceholder: 'Śliwka damaszka 2026',
       nameMissing: 'Podaj nazwę.',
       colour: 'Kolor płynu',
       colourOther: 'Inny kolor',

@@ -19,7 +19,7 @@ const steps = ['test', 'chill', 'rack', 'bentonite', 'louche', 'pectin'] as cons
 
 export function HazeLadder({ jar, onRaise }: { jar: PlaceShown; onRaise: () => void }) {
   const t = useWords()
-  const { text } = useQuantities()
+  const { text, size } = useQuantities()
   const query = useRead('mend.solve', {
     jarId: jar.place.slice('jar:'.length),
     wishes: {},
@@ -32,6 +32,9 @@ export function HazeLadder({ jar, onRaise }: { jar: PlaceShown; onRaise: () => v
         const values = {
           sample: text(sampleMl, 'volume'),
           spirit: text(sampleMl * spiritTimes, 'volume'),
+          strong: size(80, 'strength').text,
+          trial: size(100, 'volume').text,
+          limit: size(15, 'strength').text,
           loss: text(before.volumeMl * rackingLoss, 'volume'),
           low: text(bentoniteG.low, 'mass'),
           high: text(bentoniteG.high, 'mass'),

@@ -80,7 +80,7 @@ function Trial({ reply: { trial }, places }: Pick<MendAnswerProps, 'reply' | 'pl
       <ul>
         {trial.amounts.map(({ place, unit, amount }) => (
           <li key={place} className={styles.trial}>
-            <strong>{finely(amount, unit === 'g' ? 'g' : 'ml', text)}</strong>{' '}
+            <strong>{text(amount, unit === 'g' ? 'mass' : 'volume')}</strong>{' '}
             {places.byPlace.get(place)?.name ?? place}
           </li>
         ))}
@@ -88,15 +88,6 @@ function Trial({ reply: { trial }, places }: Pick<MendAnswerProps, 'reply' | 'pl
       <p className={styles.small}>{t('marry.mend.trialHint')}</p>
     </Section>
   )
-}
-
-/** Of a sample, tenths count. */
-function finely(
-  amount: number,
-  unit: 'g' | 'ml',
-  text: ReturnType<typeof useQuantities>['text'],
-): string {
-  return text(amount, unit === 'g' ? 'mass' : 'volume', unit)
 }
 
 function Ratio({ reply: { liquid } }: Pick<MendAnswerProps, 'reply'>) {

@@ -7,6 +7,7 @@ import { ButtonLink } from '../../../parts/button/button.tsx'
 import { ChoiceField } from '../../../parts/fields/choice-field.tsx'
 import { Segments } from '../../../parts/fields/segments.tsx'
 import { Empty, Page } from '../../../parts/page/page.tsx'
+import { useQuantities } from '../../../parts/quantity/use-quantities.ts'
 import { PlaceVessel, scaleFor } from '../parts/place-vessel.tsx'
 import type { PlaceShown } from '../places.ts'
 import { Figures } from '../result/figures.tsx'
@@ -21,6 +22,7 @@ const vesselPx = 130
 
 export function MendScreen({ jarId }: { jarId?: string | undefined }) {
   const t = useWords()
+  const { size } = useQuantities()
   const [, navigate] = useLocation()
   const places = usePlaces()
   const [trouble, setTrouble] = useState<Trouble>('tooWeak')
@@ -31,7 +33,11 @@ export function MendScreen({ jarId }: { jarId?: string | undefined }) {
     [places, jar],
   )
   return (
-    <Page title={t('marry.mend.title')} lead={t('marry.mend.lead')} before={<Tabs here="mend" />}>
+    <Page
+      title={t('marry.mend.title')}
+      lead={t('marry.mend.lead', { sample: size(100, 'volume').text })}
+      before={<Tabs here="mend" />}
+    >
       {places.isHere && jars.length === 0 ? (
         <Empty action={<ButtonLink href="/batches">{t('marry.parts.goBatches')}</ButtonLink>}>
           {t('marry.mend.none')}

@@ -11,7 +11,7 @@ import {
   shownPrice,
   volumePriceUnit,
   type PriceUnit,
-} from './price-units.ts'
+} from '../../../parts/quantity/price-units.ts'
 import { priceOfFruit, priceOfSpirit, withFruitPrice, withSpiritPrice } from './prices.ts'
 import styles from './wishes.module.css'
 

@@ -216,10 +216,25 @@ describe('parseQuantity after formatQuantity', () => {
       dimension: fc.constant('brix' as const),
       base: fc.double({ min: -4, max: 99, noNaN: true }),
     }),
+    fc.record({
+      dimension: fc.constant('packing' as const),
+      base: fc.double({ min: 0.01, max: 19, noNaN: true }),
+    }),
+    fc.record({
+      dimension: fc.constant('holding' as const),
+      base: fc.double({ min: 0.01, max: 4.9, noNaN: true }),
+    }),
     fc.record({ dimension: fc.constant('money' as const), base: fc.integer({ min: 0, max: 1e9 }) }),
     fc.record({ dimension: fc.constant('count' as const), base: fc.integer({ min: 1, max: 1e5 }) }),
   )
-  const context = fc.record({ locale, units, currency: fc.constantFrom('EUR', 'PLN', 'USD') })
+  const context = fc.record({
+    locale,
+    units,
+    temperature: fc.constantFrom('celsius' as const, 'fahrenheit' as const),
+    strength: fc.constantFrom('pctVol' as const, 'proof' as const),
+    language: fc.constantFrom('en' as const, 'pl' as const),
+    currency: fc.constantFrom('EUR', 'PLN', 'USD'),
+  })
 
   /** Half a step of the last digit shown. */
   const coarsest: Record<Dimension, (base: number) => number> = {
@@ -233,6 +248,9 @@ describe('parseQuantity after formatQuantity', () => {
     temperature: () => 0.051,
     density: () => 0.051,
     brix: () => 0.051,
+    packing: () => 0.0051,
+    // A tenth of a fluid ounce to a pound is 6.5 ml to a kilogram.
+    holding: () => 0.0034,
     money: () => 0,
     count: () => 0,
   }

@@ -17,6 +17,7 @@ import { WhenAndNote } from './when-and-note.tsx'
 export function AddingForm(props: DraftFormProps<AddingDraft>) {
   const { draft, onChange, context, problems, isAmending } = props
   const t = useWords()
+  const { text } = useQuantities()
   const problemWords = useProblemWords(problems)
   const change = (part: Partial<AddingDraft>) => onChange({ ...draft, ...part })
   const goodsKind = goodsFor[draft.kind]
@@ -103,7 +104,7 @@ export function AddingForm(props: DraftFormProps<AddingDraft>) {
             dimension="temperature"
             value={draft.temperatureC}
             onChange={(temperatureC) => change({ temperatureC })}
-            description={t('batch.form.temperatureHint')}
+            description={t('batch.form.temperatureHint', { usual: text(20, 'temperature') })}
           />
         )}
       </WhenAndNote>

@@ -2,6 +2,7 @@
 import { useWords } from '../../../../app/words/use-words.ts'
 import { TextInput } from '../../../../parts/fields/text-input.tsx'
 import { QuantityField } from '../../../../parts/quantity/quantity-field.tsx'
+import { useQuantities } from '../../../../parts/quantity/use-quantities.ts'
 import type { WaterDraft } from '../drafts/adding.ts'
 import { hasFruit, ownJars } from '../drafts/log-context.ts'
 import type { RemarkDraft, TendingDraft } from '../drafts/tending.ts'
@@ -13,6 +14,7 @@ import { WhenAndNote } from './when-and-note.tsx'
 export function WaterForm(props: DraftFormProps<WaterDraft>) {
   const { draft, onChange, problems } = props
   const t = useWords()
+  const { text } = useQuantities()
   return (
     <>
       <IntoJars
@@ -40,7 +42,7 @@ export function WaterForm(props: DraftFormProps<WaterDraft>) {
           dimension="temperature"
           value={draft.temperatureC}
           onChange={(temperatureC) => onChange({ ...draft, temperatureC })}
-          description={t('batch.form.temperatureHint')}
+          description={t('batch.form.temperatureHint', { usual: text(20, 'temperature') })}
         />
       </WhenAndNote>
     </>

@@ -1,5 +1,5 @@
 /** Prices are kept for a kilogram and a litre; people in pounds and quarts say them for those. */
-import type { UnitSystem } from '../../../parts/quantity/units.ts'
+import type { UnitSystem } from './units.ts'
 
 export interface PriceUnit {
   readonly id: 'kg' | 'lb' | 'L' | 'quart'
