@@ -1,7 +1,7 @@
 /** The tasks of every batch in hand. Finished batches are never looked at, however many there are. */
-import { allBatches } from '../cellar/batch-store.ts'
+import { allBatches, batchById } from '../cellar/batch-store.ts'
 import { allJars } from '../cellar/jar-store.ts'
-import { allPlans } from '../cellar/plan-store.ts'
+import { allPlans, planOfBatch } from '../cellar/plan-store.ts'
 import { allPutOff } from '../cellar/task-store.ts'
 import {
   batchTasks,
@@ -17,11 +17,12 @@ import {
   type ScheduledTask,
 } from '../engine/index.ts'
 import type { Batch } from '../../shared/schemas/cellar.ts'
+import type { Plan } from '../../shared/schemas/drafts.ts'
 import type { Task } from '../../shared/schemas/tasks.ts'
 import { batchSteeping, type BatchSteeping } from './batch-steeping.ts'
 import { nowMs } from './handlers/handler.ts'
 import type { Session } from './session.ts'
-import { shelfNews } from './shelf-news.ts'
+import { shelfNews, shelfNewsOf } from './shelf-news.ts'
 
 /** A batch is in hand until it is drunk. */
 export function batchesInHand({ book, ledger }: Session): Batch[] {
@@ -29,17 +30,21 @@ export function batchesInHand({ book, ledger }: Session): Batch[] {
   return allBatches(book).filter(({ id }) => batches.get(id)?.stage !== 'finished')
 }
 
+/** The one batch, unless it is drunk: its page must not read the whole cellar. */
+function inHand({ book, ledger }: Session, batchId: string): Batch[] {
+  const batch = batchById(book, batchId)
+  const stage = ledger.folded.cellar.batches.get(batchId)?.stage
+  return batch && stage !== 'finished' ? [batch] : []
+}
+
 /** `batchId` left out: of all batches in hand. */
 export function scheduledTasks(session: Session, batchId?: string): ScheduledTask[] {
   const now = nowMs(session)
-  const batches = batchesInHand(session).filter(({ id }) => batchId === undefined || id === batchId)
-  const known = knownOf(session)
-  const fading = known.shelf.fading.filter(
-    (bottles) => batchId === undefined || bottles.batchId === batchId,
-  )
+  const batches = batchId === undefined ? batchesInHand(session) : inHand(session, batchId)
+  const known = knownOf(session, batchId)
   return [
     ...batches.flatMap((batch) => batchTasks(toSchedule(session, known, batch, now))),
-    ...fadingTasks(fading, now),
+    ...fadingTasks(known.shelf.fading, now),
   ]
 }
 
@@ -55,8 +60,8 @@ export const timeZoneOf = ({ options }: Session): string =>
 
 export const todayOf = (session: Session): string => dayOf(nowMs(session), timeZoneOf(session))
 
-/** What is asked of every batch, read once. */
-function knownOf(session: Session) {
+/** What is asked of every batch, read once; of the shelf and the plans only what the one batch needs. */
+function knownOf(session: Session, batchId: string | undefined) {
   const { book, ledger } = session
   const { cellar } = ledger.folded
   const jarsByBatch = new Map<string, [string, JarState][]>()
@@ -67,11 +72,17 @@ function knownOf(session: Session) {
   )
   return {
     jarsByBatch,
-    shelf: shelfNews(session),
+    shelf: batchId === undefined ? shelfNews(session) : shelfNewsOf(session, batchId),
     capacities: new Map(allJars(book).map(({ id, capacityMl }) => [id, capacityMl])),
-    plans: new Map(allPlans(book).map((plan) => [plan.batchId, plan])),
+    plans: new Map(plansOf(session, batchId).map((plan) => [plan.batchId, plan])),
     spiritPctVol: strengths.length === 0 ? undefined : Math.max(...strengths),
   }
+}
+
+function plansOf({ book }: Session, batchId: string | undefined): Plan[] {
+  if (batchId === undefined) return allPlans(book)
+  const plan = planOfBatch(book, batchId)
+  return plan ? [plan] : []
 }
 
 /** Less ethanol than this is the wet bottom of a bottle. */
