@@ -6,6 +6,7 @@ import { compare } from './pl/compare.ts'
 import { draft } from './pl/draft.ts'
 import { finder } from './pl/finder.ts'
 import { fruits } from './pl/fruits.ts'
+import { handbook } from './pl/handbook.ts'
 import { labels } from './pl/labels.ts'
 import { marry } from './pl/marry.ts'
 import { parts } from './pl/parts.ts'
@@ -14,7 +15,9 @@ import { screens } from './pl/screens.ts'
 import { season } from './pl/season.ts'
 import { shelf } from './pl/shelf.ts'
 import { shell } from './pl/shell.ts'
+import { termHelp, terms } from './pl/terms.ts'
 import { today } from './pl/today.ts'
+import { tour } from './pl/tour.ts'
 
 export const pl = {
   codes,
@@ -31,6 +34,10 @@ export const pl = {
   safekeeping,
   season,
   shelf,
+  termHelp,
+  terms,
+  handbook,
   today,
+  tour,
   ...screens,
 } as const

@@ -55,6 +55,10 @@ const done = {
   bottle_few: '{{jar}}: napełniono {{count}} butelki {{size}}',
   bottle_many: '{{jar}}: napełniono {{count}} butelek {{size}}',
   bottle_other: '{{jar}}: napełniono {{count}} butelki {{size}}',
+  bringIn_one: 'Wniesiono {{count}} butelkę {{size}}: {{strength}}, cukru {{sugar}}',
+  bringIn_few: 'Wniesiono {{count}} butelki {{size}}: {{strength}}, cukru {{sugar}}',
+  bringIn_many: 'Wniesiono {{count}} butelek {{size}}: {{strength}}, cukru {{sugar}}',
+  bringIn_other: 'Wniesiono {{count}} butelki {{size}}: {{strength}}, cukru {{sugar}}',
   unbottle_one: 'Otwarto {{count}} butelkę, {{name}} → {{jar}}',
   unbottle_few: 'Otwarto {{count}} butelki, {{name}} → {{jar}}',
   unbottle_many: 'Otwarto {{count}} butelek, {{name}} → {{jar}}',
@@ -490,6 +494,7 @@ export const batch = {
     placeNames: {
       supplier: 'kupione',
       tap: 'z kranu',
+      elsewhere: 'skądinąd',
       glass: 'wypite',
       gift: 'podarowane',
       waste: 'odpad',

@@ -29,6 +29,7 @@ const move = {
   marry: 'Kupażuj',
   filter: 'Filtruj',
   bottle: 'Butelkuj',
+  bringIn: 'Wniesienie butelek',
   unbottle: 'Otwórz z powrotem do naczynia',
   drawBottle: 'Weź butelkę',
   give: 'Podaruj',
@@ -120,6 +121,10 @@ const caution = {
   strongSpirit: {
     title: 'Mocny spirytus',
     text: 'Spirytus {{value}} wydziela opary, które palą się w temperaturze pokojowej. Trzymaj go z dala od ognia, iskier i kuchenki; wietrz pomieszczenie.',
+  },
+  openedSpirit: {
+    title: 'Czy jest zamknięty?',
+    text: 'Otwarto go {{since}} i zostało {{value}}. Spirytus, który stoi otwarty, traci moc, a jego opary palą się w temperaturze pokojowej: zamknij go szczelnie, z dala od ognia i ciepła. Jeśli stał otwarty, zmierz go i wpisz na nowo to, co zostało, z mocą, jaką ma.',
   },
   stonesTooLong: {
     title: 'Pestki za długo w naczyniu',

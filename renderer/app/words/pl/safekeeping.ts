@@ -2,6 +2,7 @@
 const balanceRow = {
   bought: 'Kupione',
   tap: 'Woda z kranu',
+  broughtIn: 'Wniesione butelki',
   corrected: 'Sprostowania',
   inPantry: 'W spiżarni',
   inJars: 'W naczyniach',

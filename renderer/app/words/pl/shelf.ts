@@ -428,6 +428,7 @@ const stocktake = {
 const outside = {
   supplier: 'Kupione',
   tap: 'Kran',
+  elsewhere: 'Skądinąd',
   glass: 'Wypite',
   gift: 'Podarowane',
   waste: 'Wyrzucone lub stracone',

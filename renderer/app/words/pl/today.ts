@@ -84,7 +84,7 @@ const calendar = {
   },
   feed: {
     title: 'Adres, który sam się odświeża',
-    text: 'Programy na tym komputerze mogą go czytać, gdy Ratafia jest otwarta. Kto ma adres, może przeczytać nazwy nastawów i naczyń; niczego nie może przez niego zmienić.',
+    text: 'Programy na tym komputerze mogą go czytać, gdy Ratafia jest otwarta. Kto ma adres, może przeczytać nazwy nastawów i naczyń oraz to, co chcesz kupić; niczego nie może przez niego zmienić.',
     port: 'Adres obowiązuje do zamknięcia Ratafii. Uruchomiona z --port i liczbą, zachowuje ten sam.',
     electron: 'Adres podaje tylko Ratafia w oknie przeglądarki; tutaj jest plik.',
     openIt: 'Podawaj pod adresem',
@@ -193,6 +193,12 @@ export const today = {
     notice_many: '{{count}} rzeczy potrzebuje twoich rąk',
     notice_other: '{{count}} rzeczy potrzebuje twoich rąk',
     more: '{{names}} i jeszcze {{count}}',
+  },
+  shut: {
+    say: 'Jest zamknięty',
+    sayOf: 'Jest zamknięty: {{name}}',
+    told: '{{name}}: zamknięte. Pytanie wróci, gdy znów coś z tego odlejesz.',
+    undone: 'Cofnięto: {{name}}, pytanie wraca.',
   },
   task: {
     done: 'To, po co tu jesteś, jest już zrobione.',
