@@ -39,5 +39,8 @@ export function asRow<T>(where: string, write: () => T): T {
   }
 }
 
+/** A number that orders the rows and is none is a mismatch; the rest are constraints. */
 const isConstraint = (error: unknown): error is Error =>
-  error instanceof Error && 'code' in error && String(error.code).startsWith('SQLITE_CONSTRAINT')
+  error instanceof Error &&
+  'code' in error &&
+  /^SQLITE_(CONSTRAINT|MISMATCH|TOOBIG)/.test(String(error.code))

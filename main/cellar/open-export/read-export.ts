@@ -5,6 +5,7 @@
  */
 import Database from 'better-sqlite3'
 import { createHash } from 'node:crypto'
+import { existsSync } from 'node:fs'
 import { z } from 'zod'
 import type { ExportManifest, ExportPart } from '../../../shared/schemas/exports.ts'
 import { Move } from '../../../shared/schemas/moves.ts'
@@ -33,6 +34,7 @@ export interface ReadExport {
 
 /** Throws `ExportUnfit` with the reason. */
 export async function readExport(file: string, { into, onStep }: Reading): Promise<ReadExport> {
+  if (existsSync(into)) throw new Error(`there is a book already at ${into}`)
   try {
     return await asExport(() =>
       withZip(file, async (zip) => {
