@@ -2,6 +2,7 @@
 import { channels, isChannel, type Channel } from '../../shared/channels.ts'
 import type { ErrorReply, Reply } from '../../shared/schemas/errors.ts'
 import { bookErrorOf } from '../cellar/book-error.ts'
+import { DomainError } from '../engine/index.ts'
 import { watchBackups } from './backup-watch.ts'
 import { backupHandlers } from './handlers/backups.ts'
 import { batchHandlers } from './handlers/batches.ts'
@@ -126,6 +127,9 @@ async function answer(session: Session, name: Channel, request: unknown): Promis
     return { ok: true, value: channels[name].reply.parse(value) }
   } catch (error) {
     if (error instanceof ServiceError) return failed(error.reply)
+    // What the engine refuses comes with the number that cannot be.
+    if (error instanceof DomainError)
+      return failed({ code: error.code, message: error.message, details: { ...error.details } })
     const inBook = bookErrorOf(error)
     if (inBook) return failed({ code: inBook.kind, message: inBook.message, details: {} })
     console.error(`ratafia: ${name} failed:`, error)

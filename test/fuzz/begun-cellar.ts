@@ -99,6 +99,8 @@ export async function beginCellar(ask: Asks): Promise<void> {
       note: '',
       openedAt: at(1),
     })
-  await ask('moves.record', { key: 'begun', moves: [...moves] })
+  // One by one: each can be taken back alone.
+  for (const [index, move] of moves.entries())
+    await ask('moves.record', { key: `begun${index}`, moves: [move] })
   await ask('recipes.keepBatch', { id: 'recipe0', name: 'First', note: '', batchId: 'batch0' })
 }

@@ -9,6 +9,10 @@ const rare: ReadonlySet<Channel> = new Set<Channel>([
   'backups.restore',
   'cellar.openDemo',
   'cellar.removeDemo',
+  'exports.start',
+  'exports.import',
+  // It empties the cellar of what the others need.
+  'moves.undo',
 ])
 
 const often: ReadonlySet<Channel> = new Set<Channel>([
@@ -16,7 +20,6 @@ const often: ReadonlySet<Channel> = new Set<Channel>([
   'moves.amend',
   'moves.preview',
   'moves.previewAmend',
-  'moves.undo',
   // Where a demo is open by chance, the maker's own book comes back soon.
   'cellar.openOwn',
 ])

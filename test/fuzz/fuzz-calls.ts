@@ -9,6 +9,7 @@ import { join } from 'node:path'
 import { setTimeout as pause } from 'node:timers/promises'
 import fc from 'fast-check'
 import type { Channel } from '../../shared/channels.ts'
+import type { ErrorCode } from '../../shared/schemas/errors.ts'
 import { SafekeepingJob } from '../../shared/schemas/safekeeping.ts'
 import { answerCall } from '../../main/hosts/answer-call.ts'
 import { contract } from '../../main/hosts/browser/contract.ts'
@@ -110,7 +111,8 @@ async function oneBook(round: Round, said: SaidErrors): Promise<void> {
     } else {
       counts.refused += 1
       if (reply.error.code === 'badInput') counts.refusedByContract += 1
-      if (reply.error.code === 'internal') fault('internal', channel, index, asked())
+      const isBug = reply.error.code === 'internal' || blamesNobody(channel, reply.error.code)
+      if (isBug) fault('internal', channel, index, `${reply.error.message} ${asked()}`)
     }
     const mayWrite = reply?.ok && published[channel]?.effect === 'write'
     if (hasWritten && !mayWrite) fault('wrote', channel, index, asked())
@@ -184,7 +186,13 @@ async function lookAround(ask: Asks, known: KnownValues): Promise<void> {
     'bottles.list',
     'shelves.list',
   ] as const
-  for (const channel of [...lists, 'recipes.list', 'labels.sheets', 'schedule.list'] as const)
+  for (const channel of [
+    ...lists,
+    'fruits.list',
+    'recipes.list',
+    'labels.sheets',
+    'schedule.list',
+  ] as const)
     known.learn(areaOf(channel), await ask(channel, {}))
   known.learn('batches', await ask('batches.page', { batchId: 'batch0' }))
   const usual = { fruitId: 'sour_cherry', massG: 3000, spiritPctVol: 95 }
@@ -219,6 +227,11 @@ function drawing(around: Parameters<typeof validRequest>[2]) {
     return { channel, request, isMutated, isOverHttp: forHttp < 10 }
   }
 }
+
+/** A number that cannot be, refused where none was asked with, is the program's own. */
+const blamesNobody = (channel: string, code: ErrorCode): boolean =>
+  ['outOfRange', 'noSuchMixture', 'ambiguous'].includes(code) &&
+  !/"type":"(number|integer)"/.test(JSON.stringify(published[channel]?.request))
 
 /** IPC hands over a copy; what is nested too deep for one is handed over as it is. */
 function copied(request: unknown): unknown {

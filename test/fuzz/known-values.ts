@@ -11,12 +11,15 @@ const mostLookedAt = 3000
 export interface KnownValues {
   /** Takes up what a request or an answer names. */
   learn: (area: string, value: unknown) => void
+  /** The batch that was last told to be in a jar. */
+  batchIn: (jarId: unknown) => unknown
   /** One of the values that had this name; undefined while there is none. */
   pick: (name: string, choice: number, fits?: (value: unknown) => boolean) => unknown
 }
 
 export function knownValues(): KnownValues {
   const byName = new Map<string, unknown[]>()
+  const batchByJar = new Map<unknown, unknown>()
 
   function keep(name: string, value: unknown) {
     const kept = byName.get(name) ?? []
@@ -38,11 +41,13 @@ export function knownValues(): KnownValues {
           for (const each of found) look(oneOf(name), each)
         } else if (typeof found === 'object') {
           keep(name, found)
+          if ('jarId' in found && 'batchId' in found) batchByJar.set(found.jarId, found.batchId)
           for (const [key, each] of Object.entries(found)) look(nameIn(name, key), each)
         }
       }
       look(oneOf(area), value)
     },
+    batchIn: (jarId) => batchByJar.get(jarId),
     pick: (name, choice, fits = () => true) => {
       const fitting = (byName.get(name) ?? []).filter(fits)
       return fitting[choice % fitting.length]

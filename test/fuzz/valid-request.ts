@@ -73,7 +73,14 @@ export function validRequest(
     const model = Object.fromEntries(
       Object.entries(properties).map(([key, each]) => [key, valueOf(each, nameIn(name, key))]),
     )
-    return fc.record(model, { requiredKeys: [...required], noNullPrototype: true })
+    const drawn = fc.record(model, { requiredKeys: [...required], noNullPrototype: true })
+    return 'batchId' in properties ? fc.tuple(any, drawn).map(atHome) : drawn
+  }
+
+  /** A jar holds one batch: any other would be refused, nearly always. */
+  function atHome([choice, drawn]: [number, Record<string, unknown>]) {
+    const batchId = known.batchIn(drawn['fromJarId'] ?? drawn['jarId'])
+    return batchId === undefined || choice % 5 === 0 ? drawn : { ...drawn, batchId }
   }
 
   function dictionaryOf({ propertyNames, required }: JsonSchema, each: JsonSchema) {
@@ -124,10 +131,10 @@ export function validRequest(
 
   function instant(): fc.Arbitrary<unknown> {
     const lately = fc
-      .tuple(any, fc.integer({ min: -900, max: 3 }), fc.nat(86_399))
+      .tuple(any, fc.oneof(fc.integer({ min: -900, max: 3 }), fc.constant(0)), fc.nat(86_399))
       .map(
         ([choice, days, seconds]) =>
-          (choice % 3 === 0 ? known.pick('at', choice >> 2) : undefined) ??
+          (choice % 4 === 0 ? known.pick('at', choice >> 2) : undefined) ??
           new Date(around.now().getTime() + days * 86_400_000 - seconds * 1000).toISOString(),
       )
     const far = fc.constantFrom(

@@ -27,11 +27,15 @@ export interface DraftRun {
   readonly folded: Folded
 }
 
+/** More than stand in any cellar: a draft that needs more is shown in these, filled over the brim. */
+const mostSteepJars = 60
+
 /** The whole draft, to the bottles. */
 export function runDraft(spec: DraftSpec, facts: DraftFacts): DraftRun {
   const one = runWith(spec, facts, 1)
   if (spec.vessels.steep.length > 0) return one
-  const steepCount = Math.ceil(steepFillMl(one) / (safeFillFraction * largestUsualMl))
+  const needed = Math.ceil(steepFillMl(one) / (safeFillFraction * largestUsualMl))
+  const steepCount = Math.min(needed, mostSteepJars)
   return steepCount > 1 ? runWith(spec, facts, steepCount) : one
 }
 
