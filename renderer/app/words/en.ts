@@ -4,6 +4,7 @@ import { bench } from './en/bench.ts'
 import { codes } from './en/codes.ts'
 import { compare } from './en/compare.ts'
 import { draft } from './en/draft.ts'
+import { exportWords } from './en/exports.ts'
 import { finder } from './en/finder.ts'
 import { fruits } from './en/fruits.ts'
 import { handbook } from './en/handbook.ts'
@@ -27,6 +28,7 @@ export const en = {
   compare,
   bench,
   draft,
+  exports: exportWords,
   finder,
   fruits,
   handbook,

@@ -4,6 +4,7 @@ import { bench } from './pl/bench.ts'
 import { codes } from './pl/codes.ts'
 import { compare } from './pl/compare.ts'
 import { draft } from './pl/draft.ts'
+import { exportWords } from './pl/exports.ts'
 import { finder } from './pl/finder.ts'
 import { fruits } from './pl/fruits.ts'
 import { handbook } from './pl/handbook.ts'
@@ -27,6 +28,7 @@ export const pl = {
   compare,
   bench,
   draft,
+  exports: exportWords,
   finder,
   fruits,
   labels,

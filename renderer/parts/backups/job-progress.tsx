@@ -1,5 +1,6 @@
-/** How far the work on a backup is, a way to stop it, and why it failed. */
-import { useWords } from '../../app/words/use-words.ts'
+/** How far the work on a backup or export is, a way to stop it, and why it failed. */
+import type { SafekeepingJob } from '../../../shared/schemas/safekeeping.ts'
+import { useWords, type WordKey } from '../../app/words/use-words.ts'
 import { FailureNote } from '../failure/failure-note.tsx'
 import { WorkProgress } from '../progress/work-progress.tsx'
 import { Trouble } from './trouble.tsx'
@@ -19,13 +20,22 @@ export function JobProgress({ work, label }: { work: Work; label: string }) {
       />
     )
   if (error) return <FailureNote error={error} />
-  if (job?.state === 'cancelled') return <p>{t('safekeeping.backups.cancelled')}</p>
+  if (job?.state === 'cancelled') return <p>{t(stoppedWord(job))}</p>
   if (job?.state !== 'failed') return null
-  return (
-    <Trouble>
-      {job.problem && job.kind === 'look'
-        ? t(`safekeeping.backups.problem.${job.problem}`)
-        : t(`safekeeping.backups.failure.${job.failure ?? 'internal'}`)}
-    </Trouble>
-  )
+  return <Trouble>{t(failureWord(job))}</Trouble>
+}
+
+const stoppedWord = ({ kind }: SafekeepingJob): WordKey =>
+  kind === 'export' ? 'exports.out.stopped' : 'safekeeping.backups.cancelled'
+
+function failureWord({
+  kind,
+  failure = 'internal',
+  problem,
+  exportProblem,
+}: SafekeepingJob): WordKey {
+  if (exportProblem && kind === 'lookIntoExport') return `exports.problem.${exportProblem}`
+  if (problem && kind === 'look') return `safekeeping.backups.problem.${problem}`
+  if (kind === 'export' && failure === 'notVerified') return 'exports.out.notVerified'
+  return `safekeeping.backups.failure.${failure}`
 }

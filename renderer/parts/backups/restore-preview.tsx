@@ -1,5 +1,5 @@
-/** What going back to a backup would change: counts side by side, and the moves that differ. */
-import type { RestorePreview } from '../../../shared/schemas/safekeeping.ts'
+/** What another book in its place would change: counts side by side, and the moves that differ. */
+import type { BooksCompared } from '../../../shared/schemas/books-compared.ts'
 import { useSettings } from '../../app/settings.tsx'
 import { useWords } from '../../app/words/use-words.ts'
 import { numberFormat } from '../formatters/formatters.ts'
@@ -17,18 +17,42 @@ interface Row {
   here: string
 }
 
-export function PreviewOfRestore({ preview }: { preview: RestorePreview }) {
+const wordsOf = {
+  backup: {
+    sound: 'safekeeping.restore.sound',
+    refused: 'safekeeping.restore.refused',
+    compare: 'safekeeping.restore.compare',
+    there: 'safekeeping.restore.there',
+    onlyThere: 'safekeeping.restore.onlyThere',
+  },
+  export: {
+    sound: 'exports.in.sound',
+    refused: 'exports.in.refused',
+    compare: 'exports.in.compare',
+    there: 'exports.in.there',
+    onlyThere: 'exports.in.onlyThere',
+  },
+} as const
+
+export interface PreviewOfRestoreProps {
+  compared: BooksCompared
+  /** What the other book came out of. */
+  of: keyof typeof wordsOf
+}
+
+export function PreviewOfRestore({ compared, of }: PreviewOfRestoreProps) {
   const t = useWords()
-  const { there, here, onlyHere, onlyThere, changed } = preview
+  const words = wordsOf[of]
+  const { there, here, onlyHere, onlyThere, changed } = compared
   const isSame = here !== null && onlyHere.count + onlyThere.count + changed.count === 0
   const refusedCount = there.counts.refusedMoves
   return (
     <>
-      <p className={styles.sound}>{t('safekeeping.restore.sound')}</p>
-      {refusedCount > 0 && <p>{t('safekeeping.restore.refused', { count: refusedCount })}</p>}
-      {preview.isAnotherCellar && <p>{t('safekeeping.restore.another')}</p>}
+      <p className={styles.sound}>{t(words.sound)}</p>
+      {refusedCount > 0 && <p>{t(words.refused, { count: refusedCount })}</p>}
+      {compared.isAnotherCellar && <p>{t('safekeeping.restore.another')}</p>}
       <Table
-        caption={t('safekeeping.restore.compare')}
+        caption={t(words.compare)}
         columns={[
           {
             key: 'row',
@@ -38,7 +62,7 @@ export function PreviewOfRestore({ preview }: { preview: RestorePreview }) {
           },
           {
             key: 'there',
-            header: t('safekeeping.restore.there'),
+            header: t(words.there),
             align: 'end',
             cell: ({ there: told }: Row) => told,
           },
@@ -49,7 +73,7 @@ export function PreviewOfRestore({ preview }: { preview: RestorePreview }) {
             cell: ({ here: told }: Row) => told,
           },
         ]}
-        rows={useRows(preview)}
+        rows={useRows(compared)}
         rowKey={({ key }) => key}
       />
       {isSame && <p>{t('safekeeping.restore.same')}</p>}
@@ -61,7 +85,7 @@ export function PreviewOfRestore({ preview }: { preview: RestorePreview }) {
       {/* Without a book of before, all of it is new, and a list says nothing. */}
       {here && (
         <SomeMoves
-          title={t('safekeeping.restore.onlyThere', { count: onlyThere.count })}
+          title={t(words.onlyThere, { count: onlyThere.count })}
           count={onlyThere.count}
           moves={onlyThere.newest}
         />
@@ -75,13 +99,13 @@ export function PreviewOfRestore({ preview }: { preview: RestorePreview }) {
   )
 }
 
-function useRows({ there, here }: RestorePreview): Row[] {
+function useRows({ there, here }: BooksCompared): Row[] {
   const t = useWords()
   const times = useTimes()
   const { locale } = useSettings()
   const number = (count: number) => numberFormat(locale).format(count)
   const none = t('safekeeping.restore.nothing')
-  const recorded = (side: RestorePreview['here']) =>
+  const recorded = (side: BooksCompared['here']) =>
     side?.lastMove ? times.moment(side.lastMove.recordedAt) : none
   return [
     ...counted.map((key) => ({

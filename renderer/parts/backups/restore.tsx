@@ -5,13 +5,13 @@ import type { RestorePreview } from '../../../shared/schemas/safekeeping.ts'
 import { useRead, useWrite } from '../../app/queries.ts'
 import { useWords } from '../../app/words/use-words.ts'
 import { Button } from '../button/button.tsx'
-import { Form } from '../dialog/form.tsx'
 import { FailureNote } from '../failure/failure-note.tsx'
 import { ReadState } from '../failure/read-state.tsx'
-import { TextInput } from '../fields/text-input.tsx'
 import { useTimes } from '../time/use-times.ts'
+import { FolderToLookIn } from './folder-to-look-in.tsx'
 import { FoundBackups } from './found-backups.tsx'
 import { JobProgress } from './job-progress.tsx'
+import { KeptAside } from './kept-aside.tsx'
 import { PreviewOfRestore } from './restore-preview.tsx'
 import { useLookJob } from './use-job.ts'
 import styles from './restore.module.css'
@@ -70,30 +70,6 @@ export function Restore({ onRestored }: RestoreProps) {
   )
 }
 
-function FolderToLookIn({ folder, onLook }: { folder: string; onLook: (folder: string) => void }) {
-  const t = useWords()
-  const [typed, setTyped] = useState(folder)
-  return (
-    <Form
-      aria-label={t('safekeeping.restore.folder')}
-      onSubmit={() => {
-        if (typed.trim() !== '') onLook(typed.trim())
-      }}
-    >
-      <div className={styles.folder}>
-        <TextInput
-          label={t('safekeeping.restore.folder')}
-          value={typed}
-          onChange={setTyped}
-          maxLength={1000}
-          isRequired
-        />
-        <Button type="submit">{t('safekeeping.restore.look')}</Button>
-      </div>
-    </Form>
-  )
-}
-
 interface ToRestoreProps {
   preview: RestorePreview
   isBusy: boolean
@@ -108,7 +84,7 @@ function ToRestore({ preview, isBusy, onGo, onLeave }: ToRestoreProps) {
   return (
     <section className={styles.preview} aria-label={title}>
       <h3>{title}</h3>
-      <PreviewOfRestore preview={preview} />
+      <PreviewOfRestore compared={preview} of="backup" />
       <p className={styles.quiet}>{t('safekeeping.restore.text')}</p>
       <div className={styles.actions}>
         <Button isBusy={isBusy} onPress={onGo}>
@@ -130,11 +106,7 @@ function Restored({ done }: { done: Answer<'backups.restore'> }) {
       <p className={styles.sound}>
         {t('safekeeping.restore.done', { when: times.moment(done.manifest.madeAt) })}
       </p>
-      <p className={styles.file}>
-        {done.asideFile === null
-          ? t('safekeeping.restore.asideNone')
-          : t('safekeeping.restore.aside', { file: done.asideFile })}
-      </p>
+      <KeptAside file={done.asideFile} />
     </>
   )
 }

@@ -1,4 +1,4 @@
-/** Work on a backup that this window asked for: begun, asked after while it runs, stopped. */
+/** Work on a backup or export that this window asked for: begun, asked after while it runs, stopped. */
 import { useState } from 'react'
 import { useQueryClient } from '@tanstack/react-query'
 import type { SafekeepingJob } from '../../../shared/schemas/safekeeping.ts'
@@ -80,4 +80,20 @@ export function useSalvageJob(): Work & { begin: () => void } {
   const { begin, ...work } = useJob()
   const salvage = useAsk('rescue.salvage')
   return { ...work, begin: () => begin((jobId) => salvage.mutateAsync({ jobId })) }
+}
+
+export function useExportJob(): Work & { begin: (folder: string | undefined) => void } {
+  const { begin, ...work } = useJob()
+  const start = useAsk('exports.start')
+  return {
+    ...work,
+    begin: (folder) =>
+      begin((jobId) => start.mutateAsync({ jobId, ...(folder !== undefined && { folder }) })),
+  }
+}
+
+export function useLookIntoExportJob(): Work & { begin: (file: string) => void } {
+  const { begin, ...work } = useJob()
+  const look = useAsk('exports.look')
+  return { ...work, begin: (file) => begin((jobId) => look.mutateAsync({ jobId, file })) }
 }

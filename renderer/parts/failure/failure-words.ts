@@ -2,6 +2,7 @@
 import { useWords, type WordKey } from '../../app/words/use-words.ts'
 import type { CallError } from '../../app/calls.ts'
 import { Refusal, type ErrorReply } from '../../../shared/schemas/errors.ts'
+import { ExportProblem } from '../../../shared/schemas/exports.ts'
 import { BackupFailure, BackupProblem } from '../../../shared/schemas/safekeeping.ts'
 import { useLimitWords, useMixtureWords } from './limit-words.ts'
 import { useRefusalWords } from './refusal-words.ts'
@@ -33,7 +34,9 @@ function refusalIn({ code, details }: ErrorReply): Refusal | undefined {
 }
 
 /** What is wrong with the backup says more than that it failed. */
-function backupWord({ failure, problem }: ErrorReply['details']): WordKey {
+function backupWord({ failure, problem, exportProblem }: ErrorReply['details']): WordKey {
+  const ofExport = ExportProblem.safeParse(exportProblem)
+  if (ofExport.success) return `exports.problem.${ofExport.data}`
   const known = BackupProblem.safeParse(problem)
   if (known.success) return `safekeeping.backups.problem.${known.data}`
   const failed = BackupFailure.safeParse(failure)

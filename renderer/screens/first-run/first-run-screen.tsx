@@ -1,4 +1,4 @@
-/** An empty book: start a cellar of one's own, go on from a backup, or look round the demo. */
+/** An empty book: start a cellar of one's own, go on from a backup or an export, or look round the demo. */
 import { useEffect, useState } from 'react'
 import { useWords } from '../../app/words/use-words.ts'
 import { useLocation } from 'wouter'
@@ -6,6 +6,7 @@ import type { Settings } from '../../../shared/channels.ts'
 import { useWrite } from '../../app/queries.ts'
 import { Restore } from '../../parts/backups/restore.tsx'
 import { Button } from '../../parts/button/button.tsx'
+import { BringIn } from '../../parts/exports/bring-in.tsx'
 import { FailureNote } from '../../parts/failure/failure-note.tsx'
 import { OwnCellarForm } from './own-cellar-form.tsx'
 import styles from './first-run-screen.module.css'
@@ -39,6 +40,7 @@ export function FirstRunScreen({ settings }: { settings: Settings }) {
         <FailureNote error={openDemo.error} />
       </section>
       <BookFromBackup />
+      <BookFromExport />
     </main>
   )
 }
@@ -59,6 +61,18 @@ function BookFromBackup() {
           <Button onPress={() => setAsked(true)}>{t('safekeeping.restore.ask')}</Button>
         </div>
       )}
+    </section>
+  )
+}
+
+function BookFromExport() {
+  const t = useWords()
+  const [, navigate] = useLocation()
+  return (
+    <section className={styles.backup} aria-label={t('exports.in.title')}>
+      <h2>{t('exports.in.title')}</h2>
+      <p>{t('exports.in.firstRun')}</p>
+      <BringIn onBroughtIn={() => navigate('/batches')} />
     </section>
   )
 }

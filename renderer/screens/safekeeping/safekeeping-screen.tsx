@@ -1,4 +1,4 @@
-/** Whether the book is backed up, the way back, where it is, whether it is sound and adds up. */
+/** Whether the book is backed up, the way back, the open export, where it is, whether it is sound and adds up. */
 import { useWords } from '../../app/words/use-words.ts'
 import type { CellarStatus } from '../../../shared/channels.ts'
 import { useRead, useWrite } from '../../app/queries.ts'
@@ -7,9 +7,11 @@ import { FailureNote } from '../../parts/failure/failure-note.tsx'
 import { ReadState } from '../../parts/failure/read-state.tsx'
 import { Page, Section } from '../../parts/page/page.tsx'
 import { Restore } from '../../parts/backups/restore.tsx'
+import { BringIn } from '../../parts/exports/bring-in.tsx'
 import { BackupSection } from './backups/backup-section.tsx'
 import { BalanceTable } from './balance-table.tsx'
 import { BookHealth } from './book-health.tsx'
+import { ExportSection } from './exports/export-section.tsx'
 import styles from './safekeeping-screen.module.css'
 
 export function SafekeepingScreen() {
@@ -23,6 +25,11 @@ export function SafekeepingScreen() {
       <Section title={t('safekeeping.restore.title')}>
         <p className={styles.quiet}>{t('safekeeping.restore.text')}</p>
         <Restore />
+      </Section>
+      <ExportSection />
+      <Section title={t('exports.in.title')}>
+        <p className={styles.quiet}>{t('exports.in.text')}</p>
+        <BringIn />
       </Section>
       <ReadState query={status}>{(cellar) => <BookFile cellar={cellar} />}</ReadState>
       <Section title={t('safekeeping.health')}>
