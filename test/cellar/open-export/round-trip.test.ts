@@ -46,11 +46,11 @@ const textsIn = (file: string): Record<string, string> =>
     ]),
   )
 
-const lines = (text: string): unknown[] =>
+const lines = (text: string): object[] =>
   text
     .split('\n')
     .slice(0, -1)
-    .map((line) => JSON.parse(line))
+    .map((line) => JSON.parse(line) as object)
 
 describe('every table of the book', () => {
   const db = new Database(':memory:')
