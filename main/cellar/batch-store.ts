@@ -12,8 +12,18 @@ interface BatchRow {
 
 const batchOf = ({ opened_at, ...row }: BatchRow): Batch => ({ ...row, openedAt: opened_at })
 
+/** Without those that came with moves of which none stands any more. */
 export const allBatches = (book: Book): Batch[] =>
-  (book.prepare('SELECT * FROM batch ORDER BY opened_at, rowid').all() as BatchRow[]).map(batchOf)
+  (
+    book
+      .prepare(
+        `SELECT * FROM batch
+         WHERE id NOT IN (SELECT batch_id FROM batch_with_moves)
+            OR id IN (SELECT batch_id FROM current_move)
+         ORDER BY opened_at, rowid`,
+      )
+      .all() as BatchRow[]
+  ).map(batchOf)
 
 export const batchNames = (book: Book): ReadonlyMap<string, string> =>
   new Map(book.prepare('SELECT id, name FROM batch').raw().all() as [string, string][])
@@ -33,4 +43,10 @@ export function putBatch(book: Book, batch: Batch): void {
          note = excluded.note`,
     )
     .run(batch)
+}
+
+/** Opens a batch together with its first moves: call it in the transaction that writes them. */
+export function openBatchWithMoves(book: Book, batch: Batch): void {
+  putBatch(book, batch)
+  book.prepare('INSERT INTO batch_with_moves (batch_id) VALUES (?)').run(batch.id)
 }

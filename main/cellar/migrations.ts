@@ -261,4 +261,15 @@ export const migrations: readonly Migration[] = [
       ) STRICT;
     `,
   },
+  {
+    version: 82,
+    does: 'know bottles brought in from elsewhere, and the batches that came with them',
+    sql: `
+      -- A batch that was opened together with its moves is there only while one of them stands:
+      -- taking the moves back takes it back as well.
+      CREATE TABLE batch_with_moves (
+        batch_id TEXT PRIMARY KEY REFERENCES batch (id)
+      ) STRICT;
+    `,
+  },
 ]

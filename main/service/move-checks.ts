@@ -15,12 +15,21 @@ import type { Session } from './session.ts'
 /** Clocks of a laptop and a phone differ a little; more than this is a plan, not a move. */
 const clockSlackMs = 5 * 60_000
 
-/** The moves with what the library knows filled in; throws when they name what is not there. */
-export function checkedMoves(session: Session, moves: readonly Move[]): Move[] {
+/**
+ * The moves with what the library knows filled in; throws when they name what is not there. Batches
+ * that are opened together with them are there.
+ */
+export function checkedMoves(
+  session: Session,
+  moves: readonly Move[],
+  opening: ReadonlySet<string> = new Set(),
+): Move[] {
   const jarIds = new Set(allJars(session.book).map((jar) => jar.id))
   const shelfIds = new Set(allShelves(session.book).map((shelf) => shelf.id))
   const named = new Set(moves.map(batchIdOf))
-  const missing = [...named].find((id) => id !== undefined && !batchById(session.book, id))
+  const missing = [...named].find(
+    (id) => id !== undefined && !opening.has(id) && !batchById(session.book, id),
+  )
   if (missing !== undefined) throw notFound('batch', missing)
   return moves.map((move, index) => {
     if (Date.parse(move.at) > nowMs(session) + clockSlackMs)
@@ -64,6 +73,7 @@ function jarsNamed(move: Move): string[] {
     case 'taste':
       return move.jarId === undefined ? [] : [move.jarId]
     case 'buy':
+    case 'bringIn':
     case 'drawBottle':
     case 'give':
     case 'breakBottle':

@@ -1,6 +1,7 @@
 /** One transaction from moves to rows: the ledger judges first, and only what can be is written. */
 import { putLots, replaceLots } from '../cellar/lot-store.ts'
 import { addGroup, type MoveRow } from '../cellar/move-store.ts'
+import type { Book } from '../cellar/open-book.ts'
 import type { RecordedMove } from '../../shared/schemas/moves.ts'
 import type { Step } from '../engine/index.ts'
 import type { LedgerView } from './ledger-view.ts'
@@ -44,16 +45,19 @@ export interface Writing {
   readonly undoes?: string
   readonly rows: readonly MoveRow[]
   readonly view: LedgerView
+  /** Writes what the moves name, in the same transaction and before them. */
+  readonly alongside?: (book: Book) => void
   /** The steps that changed lots; undefined when the whole ledger was folded again. */
   readonly newSteps?: readonly Step[]
 }
 
 export function write(session: Session, writing: Writing): void {
   const { book, options } = session
-  const { requestKey, groupId, undoes, rows, view, newSteps } = writing
+  const { requestKey, groupId, undoes, rows, view, alongside, newSteps } = writing
   const recordedAt = options.now().toISOString()
   book
     .transaction(() => {
+      alongside?.(book)
       addGroup(book, { id: groupId, requestKey, recordedAt, rows, ...(undoes && { undoes }) })
       if (newSteps) putLots(book, lotRowsOf(lotsTouched(view, newSteps)))
       else replaceLots(book, lotRowsOf(view.folded.cellar))

@@ -48,7 +48,7 @@ export const shelfHistory = alongLedger<ShelfHistory>({
     const { move } = step.recorded
     if (move.kind === 'charge' && !history.firstChargeMs.has(move.batchId))
       history.firstChargeMs.set(move.batchId, step.atMs)
-    if (move.kind === 'bottle') history.bottlings += 1
+    if (move.kind === 'bottle' || move.kind === 'bringIn') history.bottlings += 1
     passTastingsOn(history, step)
     if (isTasting(step.recorded)) keepTasting(history, step.recorded)
     else if (!step.effect.bottles && !step.effect.opened) return

@@ -111,7 +111,9 @@ function shelfLotNow(id: string, lot: BottleState, facts: ShelfFacts): ShelfLot 
       because: window.because,
       ...(colour && { colourLeft: colour.now }),
     },
-    ...(cost && lot.count > 0 && { costPerBottle: cost.minor / lot.count }),
+    ...(cost &&
+      lot.count > 0 &&
+      (cost.isComplete || cost.minor > 0) && { costPerBottle: cost.minor / lot.count }),
     ...(last && { lastTasted: { at: last.at, ...(last.verdict && { verdict: last.verdict }) } }),
   }
 }

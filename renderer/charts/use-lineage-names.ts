@@ -4,7 +4,16 @@ import { useRead } from '../app/queries.ts'
 import type { LineageNode } from '../../shared/schemas/shelf.ts'
 import { useBatches, useGoodsName, useJars } from '../parts/names/use-names.ts'
 
-const outsides = ['supplier', 'tap', 'glass', 'gift', 'waste', 'filter', 'correction'] as const
+const outsides = [
+  'supplier',
+  'tap',
+  'elsewhere',
+  'glass',
+  'gift',
+  'waste',
+  'filter',
+  'correction',
+] as const
 
 export function useLineageNames(): (node: LineageNode) => string {
   const t = useWords()

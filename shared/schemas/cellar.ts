@@ -201,6 +201,8 @@ export type BatchPage = z.infer<typeof BatchPage>
 export const Balance = z.strictObject({
   bought: MatterShape,
   tap: MatterShape,
+  /** Bottles that no jar of this book filled. */
+  broughtIn: MatterShape,
   inPantry: MatterShape,
   inJars: MatterShape,
   inBottles: MatterShape,

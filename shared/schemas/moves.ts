@@ -174,6 +174,22 @@ export const Bottle = z.strictObject({
   shelfId: Id.optional(),
 })
 
+/** Bottles that no jar of this book filled: older than the book, or from another cellar. */
+export const BringIn = z.strictObject({
+  ...inBatch,
+  kind: z.literal('bringIn'),
+  bottleLotId: Id,
+  bottleSizeMl: VolumeMl,
+  count: Count,
+  strengthPctVol: StrengthPctVol,
+  sugarGPerL: SugarGPerL,
+  /** What it was made of, as far as its maker knows; in equal parts. */
+  fruitIds: z.array(Id).max(12).optional(),
+  name: Name.optional(),
+  /** Where the bottles stand. */
+  shelfId: Id.optional(),
+})
+
 /** Bottles opened and poured back into a jar, as older vintages are when extracts are married. */
 export const Unbottle = z.strictObject({
   ...inBatch,
@@ -341,6 +357,7 @@ export const Move = z.discriminatedUnion('kind', [
   Marry,
   Filter,
   Bottle,
+  BringIn,
   Unbottle,
   DrawBottle,
   Give,

@@ -210,6 +210,7 @@ export const cellar: Answers = {
     drunk: matterOf({}),
     given: matterOf({}),
     wasted: matterOf({}),
+    broughtIn: matterOf({}),
     corrected: matterOf({}),
     missing: matterOf({}),
   },

@@ -39,6 +39,7 @@ export const rowSchemas: Readonly<Record<string, z.ZodType>> = {
   }),
   jar: Jar,
   batch: Batch,
+  batch_with_moves: z.strictObject({ batchId: Id }),
   move_group: z.strictObject({
     id: Id,
     requestKey: z.string().min(1).max(200),

@@ -90,6 +90,7 @@ function stageOf(
     case 'stir':
     case 'read':
     case 'crush':
+    case 'bringIn':
     case 'drawBottle':
     case 'give':
     case 'breakBottle':

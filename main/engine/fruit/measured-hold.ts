@@ -122,6 +122,7 @@ function deedOn(jarId: string, move: Move, jar: JarState | null): Deed {
     case 'keep':
     case 'stir':
     case 'read':
+    case 'bringIn':
     case 'drawBottle':
     case 'give':
     case 'breakBottle':

@@ -2,6 +2,7 @@
 import type { Move } from '../../../shared/schemas/moves.ts'
 import type { CellarState } from './cellar-state.ts'
 import { bottle, breakBottle, drawBottle, give, shelve, unbottle } from './moves/bottle-moves.ts'
+import { bringIn } from './moves/bringing-in.ts'
 import type { MoveContext } from './moves/context.ts'
 import { crush, keep, read, remark, stir, taste } from './moves/jar-moves.ts'
 import { drawOff, filter, marry, press } from './moves/liquid-moves.ts'
@@ -52,6 +53,8 @@ export function applyMove(cellar: CellarState, move: Move, context: MoveContext)
       return filter(cellar, move, context)
     case 'bottle':
       return bottle(cellar, move, context)
+    case 'bringIn':
+      return bringIn(cellar, move, context)
     case 'unbottle':
       return unbottle(cellar, move, context)
     case 'drawBottle':

@@ -12,6 +12,7 @@ export function balance(cellar: CellarState): Balance {
     sumMatter(places.map((place) => cellar.outside.get(place) as Matter))
   const bought = scaleMatter(outside('outside:supplier'), -1)
   const tap = scaleMatter(outside('outside:tap'), -1)
+  const broughtIn = scaleMatter(outside('outside:elsewhere'), -1)
   const corrected = scaleMatter(outside('outside:correction'), -1)
   const inPantry = sumMatter([...cellar.lots.values()].map((lot) => lot.matter))
   const inJars = sumMatter([...cellar.jars.values()].map(wholeMatter))
@@ -23,12 +24,13 @@ export function balance(cellar: CellarState): Balance {
   const given = outside('outside:gift')
   const wasted = outside('outside:waste', 'outside:filter')
   const missing = subtractMatter(
-    sumMatter([bought, tap, corrected]),
+    sumMatter([bought, tap, broughtIn, corrected]),
     sumMatter([inPantry, inJars, inBottles, drunk, given, wasted]),
   )
   return {
     bought,
     tap,
+    broughtIn,
     inPantry,
     inJars,
     inBottles,

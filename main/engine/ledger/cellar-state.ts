@@ -26,6 +26,7 @@ import { steepingPath, type SteepingPath, type Tissue } from '../steeping/steep.
 export const boundaries = [
   'outside:supplier',
   'outside:tap',
+  'outside:elsewhere',
   'outside:glass',
   'outside:gift',
   'outside:waste',

@@ -70,6 +70,9 @@ export function payStep(purses: Purses, step: Step): void {
     pay(purseOf(purses, `lot:${move.lotId}`), { minor: move.priceMinor ?? 0, isComplete })
     pay(purses.spent, { minor: move.priceMinor ?? 0, isComplete })
   }
+  // What they cost was spent before the book, or by somebody else.
+  if (move.kind === 'bringIn')
+    pay(purseOf(purses, bottlesPlace(move.bottleLotId)), { minor: 0, isComplete: false })
   for (const place of new Set(step.effect.transfers.map(({ from }) => from)))
     if (!place.startsWith('outside:')) passOn(purses, step, place)
   for (const { from, to, matter } of step.effect.transfers) {

@@ -3,15 +3,22 @@
  *
  * Method: as in lineage.ts, but for all lots at once and by fruit instead of purchase: each transfer
  * takes the same share of every fruit's part, for each kind of matter by itself.
- * In: the folded ledger. Out: grams in all bottles ever filled, pulp aside, by the fruit's id or
+ * Bottles brought in from
+ * elsewhere are of the fruits their maker named. In: the folded ledger. Out: grams in all bottles ever filled, pulp aside, by the fruit's id or
  * `honey`, the most first; lots without either are left out.
  * Leaves out: spirit, water, sugar and acid powder; corrections of bottles; what spices are apart
  * from their water, sugar and acid, which counts as pulp.
  * @example fruitsInBottles({ steps: [], cellar: fold([], { fruitOf }).cellar }).size // 0
  */
-import { addMatter, massOf, subtractMatter, type Matter } from '../../../shared/matter.ts'
+import {
+  addMatter,
+  massOf,
+  scaleMatter,
+  subtractMatter,
+  type Matter,
+} from '../../../shared/matter.ts'
 import type { Goods } from '../../../shared/schemas/goods.ts'
-import { lotPlace } from './cellar-state.ts'
+import { bottlesPlace, lotPlace } from './cellar-state.ts'
 import type { Folded, Step } from './fold.ts'
 import type { FruitInBottles } from './lineage-found.ts'
 import { hopsOfSteps, isOutside, isPurchase } from './matter-hops.ts'
@@ -33,8 +40,12 @@ export function fruitsInBottles({
   )
   const places = new Map<string, Fruits>()
   const filled = new Map<string, Fruits>()
+  const told = fruitsTold(steps)
   for (const { hop, taken } of sharesOf(hopsOfSteps(steps, changesMixtures))) {
     const { from, to, matter } = hop
+    const known = told.get(to)
+    if (known && from === 'outside:elsewhere')
+      filled.set(to, new Map(known.map((id) => [id, scaleMatter(matter, 1 / known.length)])))
     const bought = isPurchase(hop) ? fruitOfLot.get(to) : undefined
     if (bought !== undefined) places.set(to, added(places.get(to), new Map([[bought, matter]])))
     const there = places.get(from)
@@ -54,8 +65,18 @@ export function fruitsInBottles({
  * What is taken out of a bottle lot is like what stays: only what comes into jars, bottles and
  * pantry lots changes what they are a mixture of.
  */
-const changesMixtures = ({ effect }: Step): boolean =>
-  effect.jars !== undefined || effect.lots !== undefined
+const changesMixtures = ({ effect, recorded }: Step): boolean =>
+  effect.jars !== undefined || effect.lots !== undefined || recorded.move.kind === 'bringIn'
+
+/** Where no lineage leads back to fruit, its maker's word stands. */
+const fruitsTold = (steps: readonly Step[]): ReadonlyMap<string, readonly string[]> =>
+  new Map(
+    steps.flatMap(({ recorded: { move } }) =>
+      move.kind === 'bringIn' && move.fruitIds && move.fruitIds.length > 0
+        ? [[bottlesPlace(move.bottleLotId), move.fruitIds]]
+        : [],
+    ),
+  )
 
 function fruitIdOf(goods: Goods): string | undefined {
   if (goods.kind === 'fruit') return goods.fruitId

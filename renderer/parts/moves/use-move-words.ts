@@ -191,6 +191,13 @@ export function useMoveWords(): MoveWords {
           size: size(move.bottleSizeMl, 'volume').text,
           jar: jar(move.fromJarId),
         })
+      case 'bringIn':
+        return t('batch.done.bringIn', {
+          count: move.count,
+          size: size(move.bottleSizeMl, 'volume').text,
+          strength: text(move.strengthPctVol, 'strength'),
+          sugar: text(move.sugarGPerL, 'sugar'),
+        })
       case 'unbottle':
         return t('batch.done.unbottle', {
           count: move.count,

@@ -11,7 +11,7 @@ export interface BalanceRow {
 }
 
 const parts = {
-  cameIn: ['bought', 'tap', 'corrected'],
+  cameIn: ['bought', 'tap', 'broughtIn', 'corrected'],
   isIn: ['inPantry', 'inJars', 'inBottles'],
   wentOut: ['drunk', 'given', 'wasted'],
 } as const satisfies Record<BalancePart, readonly (keyof Balance)[]>

@@ -133,7 +133,15 @@ describe('fold', () => {
     )
     // The generator must have come to each of them.
     for (const kind of [
-      ...(['shelve', 'openBottle', 'pourGlass', 'topUp', 'taste', 'breakBottle'] as const),
+      ...([
+        'shelve',
+        'openBottle',
+        'pourGlass',
+        'topUp',
+        'taste',
+        'breakBottle',
+        'bringIn',
+      ] as const),
       ...(['discard', 'correct', 'unbottle', 'drawBottle', 'give'] as const),
     ])
       expect([kind, (told.get(kind) ?? 0) > 20]).toEqual([kind, true])

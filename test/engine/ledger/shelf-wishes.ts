@@ -11,7 +11,7 @@ export interface Wish {
   readonly waitDays: number
 }
 
-export const shelfKinds = 11
+export const shelfKinds = 12
 
 const shelfIds = [null, 'rack', 'sill', 'pantry'] as const
 
@@ -98,6 +98,16 @@ function deedWith(
         bottleLotId,
         count: Math.min(count, 2),
         ...fromShelf(wish),
+      }
+    case 10:
+      return {
+        kind: 'bringIn',
+        batchId: lot.batchId,
+        bottleLotId: id,
+        bottleSizeMl: pick([100, 500] as const, jar),
+        count,
+        strengthPctVol: 20 + 20 * share,
+        sugarGPerL: 300 * share,
       }
     default:
       return open

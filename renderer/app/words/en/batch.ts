@@ -59,6 +59,8 @@ const done = {
   filterLoss: ', losing {{loss}}',
   bottle_one: 'Filled {{count}} bottle of {{size}} from {{jar}}',
   bottle_other: 'Filled {{count}} bottles of {{size}} from {{jar}}',
+  bringIn_one: 'Brought in {{count}} bottle of {{size}}: {{strength}}, {{sugar}} of sugar',
+  bringIn_other: 'Brought in {{count}} bottles of {{size}}: {{strength}}, {{sugar}} of sugar',
   unbottle_one: 'Opened {{count}} bottle of {{name}} into {{jar}}',
   unbottle_other: 'Opened {{count}} bottles of {{name}} into {{jar}}',
   drawBottle_one: 'Drew {{count}} bottle of {{name}}',
@@ -471,6 +473,7 @@ export const batch = {
     placeNames: {
       supplier: 'bought',
       tap: 'tap',
+      elsewhere: 'from elsewhere',
       glass: 'drunk',
       gift: 'given',
       waste: 'waste',

@@ -35,6 +35,7 @@ const move = {
   marry: 'Marry',
   filter: 'Filter',
   bottle: 'Bottle',
+  bringIn: 'Bring in bottles',
   unbottle: 'Open back into a jar',
   drawBottle: 'Draw a bottle',
   give: 'Give away',

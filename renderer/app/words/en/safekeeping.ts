@@ -12,6 +12,7 @@ import type {
 const balanceRow = {
   bought: 'Bought',
   tap: 'Water from the tap',
+  broughtIn: 'Bottles brought in',
   corrected: 'Put right by correction',
   inPantry: 'In the pantry',
   inJars: 'In jars',

@@ -424,6 +424,7 @@ const stocktake = {
 const outside = {
   supplier: 'Bought',
   tap: 'The tap',
+  elsewhere: 'From elsewhere',
   glass: 'Drunk',
   gift: 'Given away',
   waste: 'Thrown out or lost',

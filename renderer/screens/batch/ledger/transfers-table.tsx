@@ -7,7 +7,16 @@ import { usePlaceName } from '../../../parts/names/use-names.ts'
 import { Table } from '../../../parts/table/table.tsx'
 import { numberFormat } from '../../../parts/formatters/formatters.ts'
 
-const outside = ['supplier', 'tap', 'glass', 'gift', 'waste', 'filter', 'correction'] as const
+const outside = [
+  'supplier',
+  'tap',
+  'elsewhere',
+  'glass',
+  'gift',
+  'waste',
+  'filter',
+  'correction',
+] as const
 
 export function TransfersTable({ transfers }: { transfers: readonly Transfer[] }) {
   const t = useWords()

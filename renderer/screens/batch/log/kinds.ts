@@ -12,10 +12,12 @@ const shelfKinds = [
   'topUp',
 ] as const satisfies readonly MoveKind[]
 export type ShelfKind = (typeof shelfKinds)[number]
-export type LoggedKind = Exclude<MoveKind, ShelfKind>
+/** Comes in by a spreadsheet; the log only mends it as well. */
+type BroughtKind = 'bringIn'
+export type LoggedKind = Exclude<MoveKind, ShelfKind | BroughtKind>
 
 export const isLogged = (kind: MoveKind): kind is LoggedKind =>
-  !shelfKinds.some((one) => one === kind)
+  kind !== 'bringIn' && !shelfKinds.some((one) => one === kind)
 
 /** The move by which a task is done; none where that is done on the shelf. */
 export function kindOfTask(task: Task | undefined): LoggedKind | undefined {

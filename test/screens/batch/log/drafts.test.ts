@@ -359,6 +359,18 @@ const everyMove: Move[] = [
   { ...base, kind: 'correct', found: { bottleLotId: 'damson-lot', count: 6 } },
   { ...base, kind: 'correct', found: { bottleLotId: 'damson-lot', count: 6, shelfId: null } },
   { ...base, kind: 'correct', found: { openedId: 'o1', volumeMl: 0 } },
+  {
+    ...own,
+    kind: 'bringIn',
+    bottleLotId: 'old-lot',
+    bottleSizeMl: 500,
+    count: 6,
+    strengthPctVol: 32,
+    sugarGPerL: 210,
+    fruitIds: ['damson'],
+    name: 'Damson 2014',
+    shelfId: 'rack',
+  },
   { ...own, kind: 'remark' },
 ]
 
@@ -369,8 +381,8 @@ describe('draftOfMove', () => {
     expect(Move.safeParse(move).success).toBe(true)
   })
 
-  it('covers all twenty-eight kinds', () => {
-    expect(new Set(everyMove.map(({ kind }) => kind)).size).toBe(28)
+  it('covers all twenty-nine kinds', () => {
+    expect(new Set(everyMove.map(({ kind }) => kind)).size).toBe(29)
   })
 })
 

@@ -22,6 +22,7 @@ import {
   type BottlesOutDraft,
   type BottlingDraft,
 } from './bottling.ts'
+import { bringingInMoves, bringingInOfMove, type BringingInDraft } from './bringing-in.ts'
 import type { Outcome } from './draft-basics.ts'
 import {
   filteringMoves,
@@ -81,6 +82,7 @@ export type Draft =
   | FilteringDraft
   | BottlingDraft
   | BottlesOutDraft
+  | BringingInDraft
   | UnbottlingDraft
   | DiscardDraft
   | CorrectDraft
@@ -165,6 +167,8 @@ export function movesOfDraft(
       return filteringMoves(draft, batchId)
     case 'bottle':
       return bottlingMoves(draft, batchId)
+    case 'bringIn':
+      return bringingInMoves(draft, batchId)
     case 'unbottle':
       return unbottlingMoves(draft, batchId)
     case 'drawBottle':
@@ -216,6 +220,8 @@ export function draftOfMove(move: Move): Draft {
       return filteringOfMove(move)
     case 'bottle':
       return bottlingOfMove(move)
+    case 'bringIn':
+      return bringingInOfMove(move)
     case 'unbottle':
       return unbottlingOfMove(move)
     case 'drawBottle':

@@ -2,6 +2,7 @@
 import type { Draft } from '../drafts/draft.ts'
 import { AddingForm } from './adding-form.tsx'
 import { BottlesOutForm, BottlingForm } from './bottle-forms.tsx'
+import { BringingInForm } from './bringing-in-form.tsx'
 import { BuyForm } from './buy-form.tsx'
 import { FilteringForm } from './filtering-form.tsx'
 import type { DraftFormProps } from './form-basics.ts'
@@ -43,6 +44,8 @@ export function DraftForm({ draft, ...rest }: DraftFormProps<Draft>) {
       return <FilteringForm draft={draft} {...rest} />
     case 'bottle':
       return <BottlingForm draft={draft} {...rest} />
+    case 'bringIn':
+      return <BringingInForm draft={draft} {...rest} />
     case 'unbottle':
       return <UnbottlingForm draft={draft} {...rest} />
     case 'drawBottle':
