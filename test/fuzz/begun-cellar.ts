@@ -1,5 +1,5 @@
 /** A small cellar with something of everything, so that a made-up call finds what it could be about. */
-import type { Request, Channel } from '../../shared/channels.ts'
+import type { Answer, Channel, Request } from '../../shared/channels.ts'
 import type { Move } from '../../shared/schemas/moves.ts'
 
 export type Asks = <C extends Channel>(channel: C, request: Request<C>) => Promise<unknown>
@@ -103,4 +103,66 @@ export async function beginCellar(ask: Asks): Promise<void> {
   for (const [index, move] of moves.entries())
     await ask('moves.record', { key: `begun${index}`, moves: [move] })
   await ask('recipes.keepBatch', { id: 'recipe0', name: 'First', note: '', batchId: 'batch0' })
+  for (const channel of lists) await ask(channel, {})
+  await askExamples(ask)
+}
+
+/** What the lists name, to be asked about. */
+const lists = [
+  'jars.list',
+  'batches.list',
+  'pantry.list',
+  'bottles.list',
+  'shelves.list',
+  'fruits.list',
+  'recipes.list',
+  'schedule.list',
+] as const
+
+/** A sound request for each channel that one would hardly be made up for. */
+async function askExamples(ask: Asks): Promise<void> {
+  await ask('batches.page', { batchId: 'batch0' })
+  await ask('drafts.usual', { fruitId: 'sour_cherry', massG: 3000, spiritPctVol: 95 })
+  const wishes = (await ask('season.wishes', {})) as Answer<'season.wishes'>
+  await ask('season.keepWishes', {
+    ...wishes,
+    wishes: [
+      { id: 'w', kindId: 'damson', purpose: 'drink', priority: 'must', atLeastMl: 2000, note: '' },
+    ],
+  })
+  await ask('marry.solve', {
+    parts: [{ place: 'jar:jar1' }, { place: 'lot:spirit' }, { place: 'outside:tap' }],
+    wishes: { strengthPctVol: { low: 30, high: 30 }, volumeMl: { low: 700, high: 700 } },
+    prefer: 'cheapest',
+    holds: 'composition',
+  })
+  await ask('mend.solve', {
+    jarId: 'jar1',
+    wishes: { strengthPctVol: { low: 25, high: 25 } },
+    parts: [{ place: 'lot:sugar' }, { place: 'outside:tap' }],
+  })
+  const { usual } = (await ask('labels.sheets', {})) as Answer<'labels.sheets'>
+  const {
+    strengthPrefix,
+    sheetId: _,
+    ...style
+  } = (await ask('labels.style', {})) as Answer<'labels.style'>
+  const labels = (await ask('labels.usual', {
+    bottleLotIds: ['bottles0'],
+    strengthPrefix,
+  })) as Answer<'labels.usual'>
+  const [sheet] = usual
+  if (!sheet) throw new Error('there is no usual sheet of labels')
+  await ask('labels.draw', {
+    ...style,
+    sheet,
+    firstPosition: 1,
+    labels: labels.map(({ bottleLotId, text, colour, bottleSizeMl }) => ({
+      bottleLotId,
+      text,
+      colour,
+      bottleSizeMl,
+      copies: 2,
+    })),
+  })
 }

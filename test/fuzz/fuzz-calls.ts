@@ -20,7 +20,7 @@ import { whereaboutsFile } from '../../main/cellar/whereabouts.ts'
 import { beginCellar, type Asks } from './begun-cellar.ts'
 import { channelFor } from './channel-weights.ts'
 import { noCounts, type Fault, type FuzzCounts } from './fuzz-counts.ts'
-import { knownValues, type KnownValues } from './known-values.ts'
+import { knownValues } from './known-values.ts'
 import { mutated, mutations } from './mutation.ts'
 import { post, type Sent } from './over-http.ts'
 import { mustAddUp, stateOf } from './sound-book.ts'
@@ -72,13 +72,13 @@ async function oneBook(round: Round, said: SaidErrors): Promise<void> {
   const fault = (what: Fault['what'], channel: string, call: number, told: string) =>
     void counts.faults.push({ what, channel, seed, call, told: told.slice(0, 2000) })
 
-  await beginCellar(async (channel, request) => {
-    const reply = await service.dispatch(channel, request)
-    if (!reply.ok) throw new Error(`${channel}: ${reply.error.message}`)
-    known.learn(areaOf(channel), request)
-  })
   const ask = asking(service)
-  await lookAround(ask, known)
+  await beginCellar(async (channel, request) => {
+    const value = await ask(channel, request)
+    known.learn(areaOf(channel), value)
+    known.learn(areaOf(channel), request)
+    return value
+  })
   const draw = drawing({ known, folder, now: () => new Date(clock.ms) })
   const books = watchBooks([options.ownFile, options.demoFile], [whereaboutsFile(options.ownFile)])
   const rowsBefore = await rowsIn(ask)
@@ -107,7 +107,7 @@ async function oneBook(round: Round, said: SaidErrors): Promise<void> {
       counts.accepted += 1
       count.accepted += 1
       known.learn(areaOf(channel), reply.value)
-      if (published[channel]?.effect === 'write') known.learn(areaOf(channel), request)
+      known.learn(areaOf(channel), request)
     } else {
       counts.refused += 1
       if (reply.error.code === 'badInput') counts.refusedByContract += 1
@@ -175,28 +175,6 @@ async function whenDone(ask: Asks, begun: unknown): Promise<void> {
     await pause(10)
     state = SafekeepingJob.parse(await ask('backups.job', { jobId: job.data.jobId })).state
   }
-}
-
-/** What the lists name, before anything is asked of it. */
-async function lookAround(ask: Asks, known: KnownValues): Promise<void> {
-  const lists = [
-    'jars.list',
-    'batches.list',
-    'pantry.list',
-    'bottles.list',
-    'shelves.list',
-  ] as const
-  for (const channel of [
-    ...lists,
-    'fruits.list',
-    'recipes.list',
-    'labels.sheets',
-    'schedule.list',
-  ] as const)
-    known.learn(areaOf(channel), await ask(channel, {}))
-  known.learn('batches', await ask('batches.page', { batchId: 'batch0' }))
-  const usual = { fruitId: 'sour_cherry', massG: 3000, spiritPctVol: 95 }
-  known.learn('drafts', await ask('drafts.usual', usual))
 }
 
 const areaOf = (channel: string) => channel.split('.')[0] ?? channel

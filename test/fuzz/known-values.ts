@@ -94,8 +94,6 @@ const ownersOfId: Readonly<Record<string, string>> = {
   draft: 'draftId',
   fruit: 'fruitId',
   sheet: 'sheetId',
-  own: 'sheetId',
-  usual: 'sheetId',
   recorded: 'moveId',
   task: 'taskId',
 }
@@ -106,6 +104,9 @@ export const nameIn = (owner: string, key: string): string =>
 
 /** `batches` holds what is called `batch`. */
 export const oneOf = (name: string): string =>
-  name.endsWith('Id') ? name : name.replace(/(?<=ch|sh)es$|(?<=[^s])s$/, '')
+  pluralsOfTheirOwn[name] ??
+  (name.endsWith('Id') ? name : name.replace(/(?<=ch|sh)es$|(?<=[^s])s$/, ''))
+
+const pluralsOfTheirOwn: Readonly<Record<string, string>> = { own: 'sheet', usual: 'sheet' }
 
 const isTelling = (name: string) => /(Id|^id|^at|^key|^name|At|secret)$/.test(name)
