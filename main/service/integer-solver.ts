@@ -28,16 +28,18 @@ export async function integerSolver(): Promise<SolveInteger> {
         if (Number.isFinite(gap)) onGap(gap)
         return undefined
       }
-      const begun = performance.now()
       model.run({ [mipLogging]: tell, [mipImprovingSolution]: tell })
       const values = [...model.getSolution().colValue].map((value, index) =>
         program.variables[index]?.isWhole ? Math.round(value) : value,
       )
-      const seconds = (performance.now() - begun) / 1000
-      const bound = Number(model.info.get('mip_dual_bound'))
+      const hasWhole = program.variables.some(({ isWhole }) => isWhole)
+      const isSolved = model.getModelStatus() === highs.constants.modelStatus.optimal
+      // A program without whole numbers is its own bound, once it is solved.
+      const partsBound = isSolved ? Number(model.info.get('objective_function_value')) : -Infinity
+      const bound = hasWhole ? Number(model.info.get('mip_dual_bound')) : partsBound
       // Feasible, as HiGHS numbers it: without one its values are nothing to go by.
       const isThere = Number(model.info.get('primal_solution_status')) === feasible
-      return isThere ? ({ values, bound, seconds } satisfies IntegerSolved) : undefined
+      return isThere ? ({ values, bound } satisfies IntegerSolved) : undefined
     } finally {
       model.dispose()
     }

@@ -19,6 +19,8 @@ async function plan({ facts, isExplained, timeLimitSeconds }: ToPlan): Promise<v
     solve,
     isExplained,
     timeLimitSeconds,
+    // This process was started to plan: its own clock is the question's.
+    clock: () => performance.now() / 1000,
     onProgress: (progress) => tell({ kind: 'progress', progress }),
   })
   tell({ kind: 'done', plan: made })

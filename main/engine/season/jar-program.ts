@@ -41,8 +41,6 @@ export interface JarProgram {
   readonly loadingOf: (values: readonly number[]) => Loading
   /** A solution that puts so much into jars, to begin with. */
   readonly valuesOf: (loading: Loading) => number[]
-  /** The variables that say how much of a kind is made, when, and in what. */
-  readonly variablesOfKind: (kindIndex: number) => number[]
 }
 
 export function jarProgram(question: SeasonQuestion): JarProgram {
@@ -189,10 +187,6 @@ export function jarProgram(question: SeasonQuestion): JarProgram {
           (before === undefined ? 0 : (values[before] as number)) + sumOf(changes, values)
       return values
     },
-    variablesOfKind: (kindIndex) =>
-      starts.flatMap(({ wayIndex, kg, steep, settle }) =>
-        ways[wayIndex]?.kindIndex === kindIndex ? [kg, ...steep, ...settle] : [],
-      ),
   }
 }
 

@@ -1,97 +1,115 @@
-/** What is still free while loads are handed out one by one: jars by week, money, shelf, spirit. */
-import type { SeasonQuestion, Way } from './season-program.ts'
+/** What is still free while loads are laid and taken back: jars by week, money, shelf, spirit, fruit. */
+import type { Load, SeasonQuestion, Way } from './season-program.ts'
 import { minorPerL } from './weights.ts'
 
-/** A load of one steeping and one settling jar. */
-export interface OneLoad {
-  readonly way: Way
-  readonly week: number
-  readonly steepClass: number
-  readonly settleClass: number
-  readonly kg: number
-  readonly litres: number
+/** The fewest jars free of each class while a way's load steeps, while it settles, while it does both. */
+export interface FreeJars {
+  readonly steep: readonly number[]
+  readonly settle: readonly number[]
+  readonly both: readonly number[]
 }
 
-/** Beyond any week in which a batch begun in the year could stand in a jar: spirit may rest on fruit for years. */
-const horizonWeeks = 400
+type Span = readonly [fromWeek: number, toWeek: number]
 
-/** Free jars of each size in each week, and what money, spirit and shelf still allow. */
 export class JarRoom {
   readonly question: SeasonQuestion
-  readonly free: Int32Array[]
-  moneyLeft: number
-  bottlesLeft: number
-  readonly spiritLeft: number[]
+  /** Jars of each class in each week. */
+  readonly #free: readonly Int32Array[]
+  readonly #minorPerL: readonly number[]
+  readonly #bottlesPerL: readonly number[]
+  readonly #spiritLeft: number[]
+  readonly #kgLeft: number[]
+  #moneyLeft: number
+  #bottlesLeft: number
 
   constructor(question: SeasonQuestion) {
     this.question = question
-    const { classes, taken, cleaningWeeks, moneyMinor, shelfBottles, spirits } = question
-    this.free = classes.map(({ jarIds }, classIndex) => {
-      const weeks = new Int32Array(horizonWeeks).fill(jarIds.length)
-      for (const one of taken)
-        if (one.classIndex === classIndex)
-          for (let week = 0; week < one.untilWeek + cleaningWeeks; week += 1)
-            weeks[week] = (weeks[week] ?? 0) - 1
-      return weeks
-    })
-    this.moneyLeft = moneyMinor ?? Infinity
-    this.bottlesLeft = shelfBottles ?? Infinity
-    this.spiritLeft = spirits.map(({ atHand, mayBuy }) => (mayBuy ? Infinity : atHand))
-  }
-
-  kgAffordable(way: Way): number {
-    const { kinds } = this.question
-    const perL = minorPerL(way, this.question)
-    const sizeMl = kinds[way.kindIndex]?.bottleSizeMl ?? 1000
-    const byMoney = perL > 0 ? this.moneyLeft / perL / way.lPerKg : Infinity
-    const byShelf = (this.bottlesLeft * sizeMl) / 1000 / way.lPerKg
-    const bySpirit = way.spiritMlPerKg.map((ml, index) =>
-      ml > 0 ? (this.spiritLeft[index] ?? Infinity) / ml : Infinity,
+    const { classes, kinds, ways, mustSettle, spirits, cleaningWeeks } = question
+    const weekCount = Math.max(
+      0,
+      ...question.taken.map(({ untilWeek }) => untilWeek + cleaningWeeks),
+      ...mustSettle.map(({ toWeek }) => toWeek + cleaningWeeks),
+      ...ways.flatMap((way) => way.starts.map(({ week }) => this.#spanOf(way, week, 'settle')[1])),
+      ...ways.flatMap((way) => way.starts.map(({ week }) => this.#spanOf(way, week, 'steep')[1])),
     )
-    return Math.max(0, Math.min(byMoney, byShelf, ...bySpirit))
+    this.#free = classes.map(({ jarIds }) => new Int32Array(weekCount).fill(jarIds.length))
+    for (const { classIndex, untilWeek } of question.taken)
+      this.occupy(classIndex, [0, untilWeek + cleaningWeeks], 1)
+    this.#minorPerL = ways.map((way) => minorPerL(way, question))
+    this.#bottlesPerL = ways.map(({ kindIndex }) => 1000 / (kinds[kindIndex]?.bottleSizeMl ?? 1000))
+    this.#spiritLeft = spirits.map(({ atHand, mayBuy }) => (mayBuy ? Infinity : atHand))
+    this.#kgLeft = ways.map(({ mostKg }) => mostKg)
+    this.#moneyLeft = question.moneyMinor ?? Infinity
+    this.#bottlesLeft = question.shelfBottles ?? Infinity
   }
 
-  span(way: Way, week: number, use: 'steep' | 'settle'): [number, number] {
+  /** As much fruit as money, shelf, spirit and pantry still allow. */
+  kgAllowed(wayIndex: number): number {
+    const { lPerKg, spiritMlPerKg } = this.question.ways[wayIndex] as Way
+    const perL = this.#minorPerL[wayIndex] ?? 0
+    const byMoney = perL > 0 ? this.#moneyLeft / perL / lPerKg : Infinity
+    const byShelf = this.#bottlesLeft / (this.#bottlesPerL[wayIndex] as number) / lPerKg
+    const bySpirit = spiritMlPerKg.map((ml, index) =>
+      ml > 0 ? (this.#spiritLeft[index] as number) / ml : Infinity,
+    )
+    return Math.max(0, Math.min(this.#kgLeft[wayIndex] as number, byMoney, byShelf, ...bySpirit))
+  }
+
+  freeFor(way: Way, week: number): FreeJars {
+    const steep = this.#spanOf(way, week, 'steep')
+    const settle = this.#spanOf(way, week, 'settle')
+    const both: Span = [Math.max(steep[0], settle[0]), Math.min(steep[1], settle[1])]
+    return {
+      steep: this.#free.map((_, index) => this.least(index, steep)),
+      settle: this.#free.map((_, index) => this.least(index, settle)),
+      both: this.#free.map((_, index) => this.least(index, both)),
+    }
+  }
+
+  /** The fewest jars of a class free in any of those weeks. */
+  least(classIndex: number, [from, to]: Span): number {
+    const weeks = this.#free[classIndex] as Int32Array
+    let least = Infinity
+    for (let week = from; week < to; week += 1)
+      if ((weeks[week] as number) < least) least = weeks[week] as number
+    return least
+  }
+
+  occupy(classIndex: number, [from, to]: Span, count: number): void {
+    const weeks = this.#free[classIndex] as Int32Array
+    for (let week = from; week < to; week += 1) weeks[week] = (weeks[week] as number) - count
+  }
+
+  lay(load: Load): void {
+    this.#account(load, 1)
+  }
+
+  takeBack(load: Load): void {
+    this.#account(load, -1)
+  }
+
+  #account({ wayIndex, week, kg, steep, settle }: Load, by: 1 | -1): void {
+    const way = this.question.ways[wayIndex] as Way
+    steep.forEach((count, index) => {
+      if (count > 0) this.occupy(index, this.#spanOf(way, week, 'steep'), by * count)
+    })
+    settle.forEach((count, index) => {
+      if (count > 0) this.occupy(index, this.#spanOf(way, week, 'settle'), by * count)
+    })
+    const litres = by * kg * way.lPerKg
+    this.#moneyLeft -= litres * (this.#minorPerL[wayIndex] as number)
+    this.#bottlesLeft -= litres * (this.#bottlesPerL[wayIndex] as number)
+    this.#kgLeft[wayIndex] = (this.#kgLeft[wayIndex] as number) - by * kg
+    way.spiritMlPerKg.forEach((ml, index) => {
+      this.#spiritLeft[index] = (this.#spiritLeft[index] as number) - by * ml * kg
+    })
+  }
+
+  /** Washing included. */
+  #spanOf(way: Way, week: number, use: 'steep' | 'settle'): Span {
     const { cleaningWeeks } = this.question
     return use === 'steep'
       ? [week, week + way.emptiedWeek + cleaningWeeks]
       : [week + way.settleFromWeek, week + way.settleToWeek + cleaningWeeks]
-  }
-
-  least(classIndex: number, [from, to]: readonly [number, number]): number {
-    let least = Infinity
-    for (let week = from; week < to; week += 1)
-      least = Math.min(least, this.free[classIndex]?.[week] ?? 0)
-    return least
-  }
-
-  freeFor(way: Way, week: number, use: 'steep' | 'settle'): number[] {
-    const span = this.span(way, week, use)
-    return this.free.flatMap((_, index) => (this.least(index, span) > 0 ? [index] : []))
-  }
-
-  /** Both jars of one size: where they overlap, two are needed. */
-  hasTwo(way: Way, week: number, classIndex: number): boolean {
-    const [steepFrom, steepTo] = this.span(way, week, 'steep')
-    const [settleFrom, settleTo] = this.span(way, week, 'settle')
-    const from = Math.max(steepFrom, settleFrom)
-    const to = Math.min(steepTo, settleTo)
-    return from >= to || this.least(classIndex, [from, to]) > 1
-  }
-
-  occupy(classIndex: number, [from, to]: readonly [number, number]): void {
-    const weeks = this.free[classIndex] as Int32Array
-    for (let at = from; at < to; at += 1) weeks[at] = (weeks[at] ?? 0) - 1
-  }
-
-  take({ way, week, steepClass, settleClass, kg, litres }: OneLoad): void {
-    this.occupy(steepClass, this.span(way, week, 'steep'))
-    this.occupy(settleClass, this.span(way, week, 'settle'))
-    this.moneyLeft -= litres * minorPerL(way, this.question)
-    const sizeMl = this.question.kinds[way.kindIndex]?.bottleSizeMl ?? 1000
-    this.bottlesLeft -= (1000 * litres) / sizeMl
-    way.spiritMlPerKg.forEach((ml, index) => {
-      this.spiritLeft[index] = (this.spiritLeft[index] as number) - ml * kg
-    })
   }
 }

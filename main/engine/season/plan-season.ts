@@ -26,6 +26,7 @@ import { minorPerL } from './weights.ts'
 import { easings, mostUseful, reliefOf } from './season-reliefs.ts'
 import { harvests, variantOf } from './season-variants.ts'
 import type { SolveInteger } from './solve-season.ts'
+import { timeLeft, type Clock } from './time-left.ts'
 import { told } from './told-kind.ts'
 import { instant, mondayMs, weeksShown } from './weeks.ts'
 
@@ -41,12 +42,16 @@ export interface Progress {
 export interface PlanOptions {
   readonly solve: SolveInteger
   readonly isExplained: boolean
+  /** For the plan itself, from the start of the clock; each further question gets a share of it. */
   readonly timeLimitSeconds: number
+  readonly clock: Clock
   readonly onProgress?: (progress: Progress) => void
 }
 
 /** Of the plan's own time, for each question asked after it. */
 const questionShare = 0.2
+/** Kept back, to run each batch through the engine once more. */
+const replayShare = 0.05
 /** How far along each step begins, when there are explanations to come. */
 const begins = {
   recipes: 0,
@@ -57,7 +62,8 @@ const begins = {
 } as const
 
 export function planSeason(facts: SeasonFacts, options: PlanOptions): SeasonPlan {
-  const { solve, timeLimitSeconds, isExplained } = options
+  const { solve, timeLimitSeconds, clock, isExplained } = options
+  const solvedBy = (1 - replayShare) * timeLimitSeconds
   const tell = (progress: Progress) => options.onProgress?.(progress)
   tell({ step: 'recipes', progress: begins.recipes })
   const draftFacts = factsOfFruits(facts)
@@ -68,33 +74,33 @@ export function planSeason(facts: SeasonFacts, options: PlanOptions): SeasonPlan
     kinds,
     draftFacts,
     solve,
-    timeLimitSeconds,
+    secondsLeft: () => solvedBy - clock(),
     onGap: (gapShare) => tell({ step: 'covering', progress: begins.covering, gapShare }),
   }
   const reckoned = reckonSeason(reckoning)
-  const bare = planOf(facts, kinds, reckoned, notices)
+  const bare = planOf(facts, kinds, reckoned, notices, clock())
   if (!isExplained) return bare
   tell({ step: 'placing', progress: begins.placing, plan: bare })
 
-  const asking: Reckoning = {
+  const asking = (): Reckoning => ({
     facts,
     kinds,
     draftFacts,
     solve,
-    timeLimitSeconds: questionShare * timeLimitSeconds,
-  }
+    secondsLeft: timeLeft(clock, questionShare * timeLimitSeconds),
+  })
   const asked = reckoned.totals.shortMl > 0 ? easings(reckoning) : []
   const reliefs = asked.flatMap((easing, index) => {
     const done = index / asked.length
     const progress = begins.explaining + done * (begins.variants - begins.explaining)
     tell({ step: 'explaining', progress, plan: bare })
-    return reliefOf(easing, reckoned, asking) ?? []
+    return reliefOf(easing, reckoned, asking()) ?? []
   })
   const explained = withReliefs(bare, reliefs)
   const variants = harvests.map((harvest, index) => {
     const done = index / harvests.length
     tell({ step: 'variants', progress: begins.variants + done * 0.2, plan: explained })
-    return variantOf(harvest, asking)
+    return variantOf(harvest, asking())
   })
   return { ...explained, variants }
 }
@@ -115,6 +121,7 @@ function planOf(
   kinds: readonly KindAsked[],
   reckoned: Reckoned,
   kindNotices: readonly SeasonNotice[],
+  seconds: number,
 ): SeasonPlan {
   const { batches, purchases, totals, solved, placed, asked } = reckoned
   const binding = bindingLimits(facts, kinds, reckoned)
@@ -147,7 +154,7 @@ function planOf(
     binding,
     reliefs: [],
     variants: [],
-    proof: { isProven: solved.isProven, gapShare: solved.gapShare, seconds: solved.seconds },
+    proof: { isProven: solved.isProven, gapShare: solved.gapShare, seconds },
     notices: seasonNotices(facts, kinds, reckoned, kindNotices),
   }
 }

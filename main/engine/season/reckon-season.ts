@@ -17,7 +17,7 @@ export interface Reckoning {
   readonly kinds: readonly KindAsked[]
   readonly draftFacts: DraftFacts
   readonly solve: SolveInteger
-  readonly timeLimitSeconds: number
+  readonly secondsLeft: () => number
   readonly known?: Loading
   readonly onGap?: (gapShare: number) => void
   readonly isCoverOnly?: boolean
@@ -46,11 +46,10 @@ const nothingSolved: SeasonSolved = {
   bound: 0,
   gapShare: 0,
   isProven: true,
-  seconds: 0,
 }
 
 export function coverSeason(reckoning: Reckoning, otherwise: Otherwise = {}): Covered {
-  const { facts, kinds, solve, timeLimitSeconds, known, onGap, isCoverOnly = false } = reckoning
+  const { facts, kinds, solve, secondsLeft, known, onGap, isCoverOnly = false } = reckoning
   const asked = seasonQuestion(facts, kinds, otherwise)
   const { ways, classes, mustSettle } = asked.question
   const isEmpty = classes.length === 0 || (ways.length === 0 && mustSettle.length === 0)
@@ -58,7 +57,7 @@ export function coverSeason(reckoning: Reckoning, otherwise: Otherwise = {}): Co
     ? nothingSolved
     : solveSeason(asked.question, {
         solve,
-        timeLimitSeconds,
+        secondsLeft,
         isCoverOnly,
         ...(known && { known }),
         ...(onGap && { onGap }),

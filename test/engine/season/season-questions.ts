@@ -78,6 +78,44 @@ export function madeQuestion(seed: number, made: Made): SeasonQuestion {
   }
 }
 
+/** The same with jars taken, batches that must settle, fruit in the pantry, and limits that bind. */
+export function limited(seed: number, question: SeasonQuestion): SeasonQuestion {
+  const random = seeded(seed + 1000)
+  const some = <T>(made: () => T, most: number): T[] =>
+    Array.from({ length: Math.floor(random() * (most + 1)) }, made)
+  const wantedL = question.kinds.reduce((sum, kind) => sum + kind.wantedL, 0)
+  const frozen = question.ways.slice(0, 3).map((way): Way => ({
+    ...way,
+    source: 'pantry',
+    starts: [0, 8, 16, 24].map((week) => ({ week, weeksFromPlenty: 0 })),
+    mostKg: 1 + 4 * random(),
+    fruitMinorPerKg: 0,
+  }))
+  return {
+    ...question,
+    ways: [...question.ways, ...frozen],
+    taken: some(
+      () => ({
+        // Classes from the third on have at least two jars, and one of each is taken at most.
+        classIndex: 2 + Math.floor(random() * 2),
+        untilWeek: 1 + Math.floor(random() * 20),
+      }),
+      2,
+    ),
+    mustSettle: some(() => {
+      const fromWeek = Math.floor(random() * 10)
+      return { batchId: 'old', fromWeek, toWeek: fromWeek + 4, volumeMl: 1000 + 9000 * random() }
+    }, 3),
+    spirits: question.spirits.map((supply) => ({
+      ...supply,
+      atHand: 300 * wantedL * (0.2 + 0.8 * random()),
+      mayBuy: random() < 0.7,
+    })),
+    moneyMinor: random() < 0.5 ? Math.round(600 * wantedL * (0.2 + 0.8 * random())) : undefined,
+    shelfBottles: random() < 0.5 ? Math.round(3 * wantedL * (0.2 + 0.8 * random())) : undefined,
+  }
+}
+
 /** Twenty jars of six sizes, fifteen kinds: about sixty batches, more or less than the jars can do. */
 export const fullYear = (litres: readonly [number, number]): Made => ({
   kinds: 15,
