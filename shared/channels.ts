@@ -3,6 +3,7 @@
  * comes out, and whether it changes the book. Types are inferred from here and never restated.
  */
 import * as z from 'zod'
+import { Language } from './language.ts'
 import { BenchReply, BenchRequest } from './schemas/bench.ts'
 import { Colour, Count, Id, Instant, MassG, Name, Note } from './schemas/basics.ts'
 import {
@@ -97,9 +98,6 @@ function isLocale(tag: string): boolean {
     return false
   }
 }
-
-export const Language = z.enum(['en', 'pl'])
-export type Language = z.infer<typeof Language>
 
 export const Settings = z.strictObject({
   /** A BCP 47 tag; decides how numbers and dates are read and written. */

@@ -1,8 +1,9 @@
 /** A draft in the words of a kitchen wall: what to buy, and what to do on which day. */
 import type { DraftOutcome, DraftSpec, Purchase } from '../../shared/schemas/drafts.ts'
 import type { Fruit } from '../../shared/schemas/fruits.ts'
-import type { FilterMedium, Move } from '../../shared/schemas/moves.ts'
+import type { Move } from '../../shared/schemas/moves.ts'
 import type { PaperQuantities } from './paper-quantities.ts'
+import type { PaperWords } from './words/paper-words.ts'
 
 export interface PlanLine {
   readonly day: string
@@ -17,10 +18,10 @@ export interface PlanToTell {
   readonly fruitOf: (fruitId: string) => Fruit
 }
 
-export function shoppingLines({ outcome, fruitOf }: PlanToTell, q: PaperQuantities): string[] {
-  return outcome.purchases.map((purchase) => {
+export function shoppingLines(plan: PlanToTell, q: PaperQuantities, words: PaperWords): string[] {
+  return plan.outcome.purchases.map((purchase) => {
     const price = purchase.priceMinor === undefined ? '' : ` · ${q.money(purchase.priceMinor)}`
-    return `${purchaseWords(purchase, fruitOf, q)}${price}`
+    return `${purchaseWords(purchase, plan.fruitOf, q, words)}${price}`
   })
 }
 
@@ -28,34 +29,28 @@ function purchaseWords(
   { what, fruitId, sweetenerId, strengthPctVol, massG = 0, volumeMl = 0, count = 0 }: Purchase,
   fruitOf: PlanToTell['fruitOf'],
   q: PaperQuantities,
+  { plan: say, fruitName }: PaperWords,
 ): string {
   switch (what) {
     case 'fruit':
-      return `${q.mass(massG)} ${fruitOf(fruitId ?? '').nameEn.toLowerCase()}`
+      return say.fruit(q.mass(massG), fruitName(fruitOf(fruitId ?? '')))
     case 'spirit':
-      return `${q.volume(volumeMl)} spirit at ${q.strength(strengthPctVol ?? 0)}`
+      return say.spirit(q.volume(volumeMl), q.strength(strengthPctVol ?? 0))
     case 'sweetener':
-      return `${q.mass(massG)} ${sweetenerId === 'honey' ? 'honey' : 'sugar'}`
+      return say.sweetener(q.mass(massG), sweetenerId ?? 'sugar')
     case 'bottle':
-      return `${count} bottles of ${q.volume(volumeMl)}`
+      return say.bottles(count, q.volume(volumeMl))
   }
 }
 
-const mediumWords: Record<FilterMedium, string> = {
-  sieve: 'a sieve',
-  cloth: 'a cloth',
-  paper: 'paper',
-  racking: 'racking off the sediment',
-}
-
 /** One line for all that is done alike on one day, in however many jars. */
-export function deedLines(plan: PlanToTell, q: PaperQuantities): PlanLine[] {
+export function deedLines(plan: PlanToTell, q: PaperQuantities, words: PaperWords): PlanLine[] {
   const lines: PlanLine[] = []
   let draws = 0
   for (const group of grouped(plan.outcome.moves)) {
     const [first] = group
     if (!first) continue
-    const deed = deedWords(group, first, draws > 0, plan, q)
+    const deed = deedWords(group, first, draws > 0, plan, q, words)
     if (!deed) continue
     if (first.kind === 'drawOff' || first.kind === 'press') draws += 1
     lines.push({ day: q.day(first.at), deed, result: resultWords(first, draws, plan, q) })
@@ -87,36 +82,39 @@ function deedWords(
   isFinishing: boolean,
   { spec, fruitOf }: PlanToTell,
   q: PaperQuantities,
+  { plan: say, fruitName }: PaperWords,
 ): string | undefined {
-  const sweetener = spec.sweetenerId
+  const sweetener = () => say.sweetener(q.mass(sum(group, 'massG')), spec.sweetenerId)
   switch (first.kind) {
     case 'charge': {
       const fruits = spec.fruits.map(({ fruitId, massG, refuseShare, cut }) => {
         const prepared = q.mass(massG * (1 - refuseShare))
-        return `${prepared} ${fruitOf(fruitId).nameEn.toLowerCase()}, ${cut}`
+        return say.cutFruit(say.fruit(prepared, fruitName(fruitOf(fruitId))), cut)
       })
-      return `Fill the jar with ${fruits.join('; ')}.`
+      return say.charge(fruits.join('; '))
     }
     case 'sugar':
+      return isFinishing ? say.stirIn(sweetener()) : say.layer(sweetener())
+    case 'pourSpirit': {
+      const volume = q.volume(sum(group, 'volumeMl'))
       return isFinishing
-        ? `Stir in ${q.mass(sum(group, 'massG'))} ${sweetener} until it is dissolved.`
-        : `Cover it with ${q.mass(sum(group, 'massG'))} ${sweetener}, in layers.`
-    case 'pourSpirit':
-      return `${isFinishing ? 'Add' : 'Pour on'} ${q.volume(sum(group, 'volumeMl'))} spirit (${strengths(spec, q)}).`
+        ? say.addSpirit(volume, strengths(spec, q))
+        : say.pourOnSpirit(volume, strengths(spec, q))
+    }
     case 'pourWater':
-      return `Add ${q.volume(sum(group, 'volumeMl'))} water.`
+      return say.addWater(q.volume(sum(group, 'volumeMl')))
     case 'drawOff':
-      return 'Pour off the liquid, and keep it.'
+      return say.drawOff
     case 'coverWithSugar':
-      return `Cover the fruit with ${q.mass(sum(group, 'massG'))} ${sweetener}; turn it every day.`
+      return say.coverWithSugar(sweetener())
     case 'press':
-      return 'Press the fruit.'
+      return say.press
     case 'marry':
-      return 'Pour the extracts together.'
+      return say.marry
     case 'filter':
-      return `Filter through ${mediumWords[first.medium]}.`
+      return say.filter(first.medium)
     case 'bottle':
-      return `Fill ${first.count} bottles of ${q.volume(first.bottleSizeMl)}.`
+      return say.bottle(first.count, q.volume(first.bottleSizeMl))
     default:
       return undefined
   }

@@ -2,8 +2,9 @@
 import PdfDocument from 'pdfkit'
 import type { Settings } from '../../shared/channels.ts'
 import { ratafiaSans } from './fonts/ratafia-sans.ts'
-import { paperQuantities } from './paper-quantities.ts'
+import { paperQuantities, type PaperQuantities } from './paper-quantities.ts'
 import { pdfBytes } from './pdf-bytes.ts'
+import { paperWords, type PaperWords } from './words/paper-words.ts'
 import { deedLines, shoppingLines, type PlanToTell } from './plan-lines.ts'
 
 export interface PlanPaper extends PlanToTell {
@@ -24,15 +25,16 @@ const roomyLines = 22
 export async function planPaper(paper: PlanPaper): Promise<Uint8Array> {
   const { name, note, size, settings } = paper
   const q = paperQuantities(settings)
-  const shopping = shoppingLines(paper, q)
-  const deeds = deedLines(paper, q)
+  const words = paperWords(settings)
+  const shopping = shoppingLines(paper, q, words)
+  const deeds = deedLines(paper, q, words)
   const lines = deeds.length + shopping.length / 2
   const fontPt = Math.max(7.5, Math.min(11.5, (11.5 * roomyLines) / Math.max(roomyLines, lines)))
 
   const doc = new PdfDocument({
     size: size === 'A4' ? 'A4' : 'LETTER',
     margins: { top: marginPt, bottom: marginPt / 2, left: marginPt, right: marginPt },
-    lang: settings.locale,
+    lang: settings.language ?? 'en',
     info: { Title: name, Creator: 'Ratafia' },
   })
   const bytes = pdfBytes(doc)
@@ -58,7 +60,7 @@ export async function planPaper(paper: PlanPaper): Promise<Uint8Array> {
     .font('regular')
     .fontSize(fontPt + 1)
     .fillColor(quiet)
-  doc.text(outcomeLine(paper, q), marginPt, doc.y + 2, { width: widthPt })
+  doc.text(outcomeLine(paper, q, words), marginPt, doc.y + 2, { width: widthPt })
   if (note.trim()) {
     doc.y += 4
     doc.font('regular').fontSize(fontPt).fillColor(ink)
@@ -66,7 +68,7 @@ export async function planPaper(paper: PlanPaper): Promise<Uint8Array> {
   }
   line(9)
 
-  heading('To buy')
+  heading(words.plan.toBuy)
   const topPt = doc.y
   const columns = Math.ceil(shopping.length / 2)
   let lowestPt = topPt
@@ -84,7 +86,7 @@ export async function planPaper(paper: PlanPaper): Promise<Uint8Array> {
   doc.y = lowestPt
   line(8)
 
-  heading('To do')
+  heading(words.plan.toDo)
   const dayPt = 7.6 * fontPt
   const resultPt = 15.5 * fontPt
   let day = ''
@@ -120,29 +122,36 @@ function fitted(doc: PDFKit.PDFDocument, name: string, widthPt: number) {
   doc.text(name, marginPt, doc.y, { width: widthPt, height: 2.5 * sizePt, ellipsis: true })
 }
 
-function outcomeLine({ outcome }: PlanPaper, q: ReturnType<typeof paperQuantities>): string {
+function outcomeLine(
+  { outcome }: PlanPaper,
+  q: PaperQuantities,
+  { plan: say }: PaperWords,
+): string {
   const { finished, bottles, bottledMl, remainderMl } = outcome
-  if (!finished) return 'Nothing comes out of it.'
-  const rest = remainderMl >= 20 ? ` and ${q.volume(remainderMl)} over` : ''
+  if (!finished) return say.nothing
+  const rest = remainderMl >= 20 ? say.over(q.volume(remainderMl)) : ''
   const whole =
-    bottles > 0 ? `${bottles} bottles (${q.volume(bottledMl)})${rest}` : q.volume(finished.volumeMl)
-  return `${whole} at ${q.strength(finished.strengthPctVol)} with ${q.sugar(finished.sugarGPerL)} sugar`
+    bottles > 0
+      ? `${say.inBottles(bottles, q.volume(bottledMl))}${rest}`
+      : q.volume(finished.volumeMl)
+  return say.outcome(whole, q.strength(finished.strengthPctVol), q.sugar(finished.sugarGPerL))
 }
 
 function footing(
   doc: PDFKit.PDFDocument,
-  { outcome }: PlanPaper,
-  q: ReturnType<typeof paperQuantities>,
+  { outcome, settings }: PlanPaper,
+  q: PaperQuantities,
   fontPt: number,
   widthPt: number,
 ) {
   const { readyAt, drinkBy, costMinor, isWholeCost } = outcome
+  const { plan: say } = paperWords(settings)
   const told = [
-    readyAt && `Ready about ${q.day(readyAt)}.`,
-    drinkBy && `Best drunk by ${q.day(drinkBy)}.`,
+    readyAt && say.ready(q.day(readyAt)),
+    drinkBy && say.drinkBy(q.day(drinkBy)),
     costMinor !== undefined &&
-      `Costs ${q.money(costMinor)}${isWholeCost ? '' : ', of what has a price'}.`,
-    'Amounts are for 20 °C. Keep strong spirit away from flames.',
+      (isWholeCost ? say.costs(q.money(costMinor)) : say.costsInPart(q.money(costMinor))),
+    say.standard(q.temperature(20)),
   ]
   doc
     .font('regular')

@@ -1,8 +1,9 @@
 /** A purchase list in words and groups, as paper and spreadsheet tell it. */
 import type { Settings } from '../../shared/channels.ts'
 import type { Fruit } from '../../shared/schemas/fruits.ts'
-import type { PurchaseLine, PurchaseList, Shop } from '../../shared/schemas/season.ts'
+import { Shop, type PurchaseLine, type PurchaseList } from '../../shared/schemas/season.ts'
 import type { PaperQuantities } from './paper-quantities.ts'
+import type { PaperWords } from './words/paper-words.ts'
 
 export interface PurchasesToTell {
   readonly list: PurchaseList
@@ -16,29 +17,13 @@ export interface PurchaseGroup {
   readonly lines: readonly PurchaseLine[]
 }
 
-export const shopWords: Record<Shop, string> = {
-  market: 'Market',
-  hedgerow: 'Hedgerow',
-  grocer: 'Grocer',
-  spirits: 'Spirit shop',
-  supplies: 'Bottles and corks',
-}
-
-/** What is done there, as a calendar says it. */
-export const shopDeeds: Record<Shop, string> = {
-  market: 'Buy at the market',
-  hedgerow: 'Gather from the hedgerow',
-  grocer: 'Buy at the grocer',
-  spirits: 'Buy at the spirit shop',
-  supplies: 'Buy bottles and corks',
-}
-
-const shops = Object.keys(shopWords) as Shop[]
+const shops = Shop.options
 
 /** By week with the shops in order, or by shop with the weeks in order. */
 export function purchaseGroups(
   { list, by }: Pick<PurchasesToTell, 'list' | 'by'>,
   q: PaperQuantities,
+  { purchases: say }: PaperWords,
 ): PurchaseGroup[] {
   const inOrder = [...list.lines].sort((a, b) =>
     by === 'week'
@@ -46,7 +31,7 @@ export function purchaseGroups(
       : shops.indexOf(a.shop) - shops.indexOf(b.shop) || a.week - b.week,
   )
   const grouped = Map.groupBy(inOrder, (line) =>
-    by === 'week' ? `Week of ${q.day(line.from)}` : shopWords[line.shop],
+    by === 'week' ? say.week(q.day(line.from)) : say.shop(line.shop),
   )
   return [...grouped].map(([title, lines]) => ({ title, lines }))
 }
@@ -56,20 +41,21 @@ export function goodsWords(
   { what, fruitId, strengthPctVol, sweetenerId, bottleSizeMl }: PurchaseLine,
   fruitOf: PurchasesToTell['fruitOf'],
   q: PaperQuantities,
+  { purchases: say, fruitName }: PaperWords,
 ): string {
   switch (what) {
     case 'fruit':
-      return fruitId === undefined ? 'fruit' : fruitOf(fruitId).nameEn
+      return fruitId === undefined ? say.anyFruit : fruitName(fruitOf(fruitId))
     case 'spirit':
-      return `Spirit at ${q.strength(strengthPctVol ?? 0)}`
+      return say.spirit(q.strength(strengthPctVol ?? 0))
     case 'sweetener':
-      return sweetenerId === 'honey' ? 'Honey' : 'Sugar'
+      return say.sweetener(sweetenerId ?? 'sugar')
     case 'bottle':
-      return `Bottles of ${q.volume(bottleSizeMl ?? 0)}`
+      return say.bottle(q.volume(bottleSizeMl ?? 0))
     case 'cork':
-      return 'Corks'
+      return say.cork
     case 'label':
-      return 'Labels'
+      return say.label
   }
 }
 
@@ -77,18 +63,20 @@ export function goodsWords(
 export const purposeWords = (
   { batches }: PurchaseLine,
   fruitOf: PurchasesToTell['fruitOf'],
-): string => [...new Set(batches.map(({ kindId }) => fruitOf(kindId).nameEn))].join(', ')
+  { fruitName }: PaperWords,
+): string => [...new Set(batches.map(({ kindId }) => fruitName(fruitOf(kindId))))].join(', ')
 
 /** "Sugar, 2.00 kg, for Sour cherry, Damson": a line of a shopping note. */
 export function shoppingWords(
   line: PurchaseLine,
   fruitOf: PurchasesToTell['fruitOf'],
   q: PaperQuantities,
+  words: PaperWords,
 ): string {
-  const goods = goodsWords(line, fruitOf, q)
-  const purpose = purposeWords(line, fruitOf)
+  const goods = goodsWords(line, fruitOf, q, words)
+  const purpose = purposeWords(line, fruitOf, words)
   const isPlain = purpose === '' || purpose === goods
-  return `${goods}, ${amountWords(line, q)}${isPlain ? '' : `, for ${purpose}`}`
+  return `${goods}, ${amountWords(line, q)}${isPlain ? '' : `, ${words.purchases.for(purpose)}`}`
 }
 
 export function amountWords({ massG, volumeMl, count }: PurchaseLine, q: PaperQuantities): string {

@@ -1,14 +1,9 @@
 /** The purchase list on paper, to take along and tick off: as many pages as it needs. */
 import PdfDocument from 'pdfkit'
 import { ratafiaSans } from './fonts/ratafia-sans.ts'
-import { paperQuantities } from './paper-quantities.ts'
-import {
-  amountWords,
-  goodsWords,
-  purchaseGroups,
-  shopWords,
-  type PurchasesToTell,
-} from './purchase-lines.ts'
+import { paperWords, type PaperWords } from './words/paper-words.ts'
+import { paperQuantities, type PaperQuantities } from './paper-quantities.ts'
+import { amountWords, goodsWords, purchaseGroups, type PurchasesToTell } from './purchase-lines.ts'
 
 export interface PurchasePaper extends PurchasesToTell {
   readonly size: 'A4' | 'Letter'
@@ -24,12 +19,13 @@ const rule = '#c9beb4'
 export async function purchasePaper(paper: PurchasePaper): Promise<Uint8Array> {
   const { settings, size, by, list, fruitOf } = paper
   const q = paperQuantities(settings)
+  const said = paperWords(settings)
   const doc = new PdfDocument({
     size: size === 'A4' ? 'A4' : 'LETTER',
     margin: marginPt,
     bufferPages: true,
-    lang: settings.locale,
-    info: { Title: 'Purchases', Creator: 'Ratafia' },
+    lang: settings.language ?? 'en',
+    info: { Title: said.purchases.title, Creator: 'Ratafia' },
   })
   const bytes = collected(doc)
   doc.registerFont('regular', Buffer.from(ratafiaSans.regular))
@@ -45,13 +41,13 @@ export async function purchasePaper(paper: PurchasePaper): Promise<Uint8Array> {
       lineBreak: false,
     })
 
-  doc.font('bold').fontSize(24).fillColor(ink).text('Purchases', marginPt, marginPt)
+  doc.font('bold').fontSize(24).fillColor(ink).text(said.purchases.title, marginPt, marginPt)
   doc.font('regular').fontSize(fontPt).fillColor(quiet)
-  doc.text(summary(paper, q), marginPt, doc.y + 2, { width: widthPt })
+  doc.text(summary(paper, q, said), marginPt, doc.y + 2, { width: widthPt })
   doc.y += 10
 
   const columns = { goods: 20, amount: widthPt - 250, price: widthPt - 150, note: widthPt - 85 }
-  for (const { title, lines } of purchaseGroups({ list, by }, q)) {
+  for (const { title, lines } of purchaseGroups({ list, by }, q, said)) {
     if (doc.y + 3 * rowPt > bottomPt) doc.addPage()
     doc
       .moveTo(marginPt, doc.y)
@@ -68,7 +64,7 @@ export async function purchasePaper(paper: PurchasePaper): Promise<Uint8Array> {
       const top = doc.y
       box(doc, marginPt, top, line.ticked !== undefined)
       doc.font('regular').fontSize(fontPt).fillColor(ink)
-      words(goodsWords(line, fruitOf, q), columns.goods, columns.amount - columns.goods - 8)
+      words(goodsWords(line, fruitOf, q, said), columns.goods, columns.amount - columns.goods - 8)
       doc.y = top
       words(amountWords(line, q), columns.amount, 92, 'right')
       doc.y = top
@@ -76,7 +72,12 @@ export async function purchasePaper(paper: PurchasePaper): Promise<Uint8Array> {
         words(q.money(line.priceMinor), columns.price - 8, 68, 'right')
       doc.y = top
       doc.fillColor(quiet)
-      words(by === 'week' ? shopWords[line.shop] : q.day(line.from), columns.note, 85, 'right')
+      words(
+        by === 'week' ? said.purchases.shop(line.shop) : q.day(line.from),
+        columns.note,
+        85,
+        'right',
+      )
       doc.y = top + rowPt
     }
     doc.y += 6
@@ -86,15 +87,14 @@ export async function purchasePaper(paper: PurchasePaper): Promise<Uint8Array> {
   return bytes
 }
 
-function summary({ list }: PurchasePaper, q: ReturnType<typeof paperQuantities>): string {
-  if (list.lines.length === 0) return 'Nothing is to be bought.'
+function summary({ list }: PurchasePaper, q: PaperQuantities, said: PaperWords): string {
+  const say = said.purchases
+  if (list.lines.length === 0) return say.none
   const open = list.lines.filter(({ ticked }) => !ticked)
   const isWhole = open.every(({ priceMinor }) => priceMinor !== undefined)
-  const money =
-    list.openMinor > 0
-      ? ` · ${q.money(list.openMinor)}${isWhole ? '' : ' for what has a price'}`
-      : ''
-  return `${open.length} of ${list.lines.length} still to buy${money}`
+  const money = q.money(list.openMinor)
+  const told = list.openMinor > 0 ? ` · ${isWhole ? money : say.inPart(money)}` : ''
+  return `${say.open(open.length, list.lines.length)}${told}`
 }
 
 function box(doc: PDFKit.PDFDocument, x: number, y: number, isTicked: boolean) {

@@ -1,36 +1,6 @@
 /** A task in the words of a calendar: what, of which batch, and until when it keeps. */
-import type { Loss, Task, TaskKind } from '../../shared/schemas/tasks.ts'
-
-const deeds: Readonly<Record<TaskKind, string>> = {
-  charge: 'Charge fruit',
-  addSpirit: 'Pour the spirit',
-  strengthen: 'Strengthen',
-  coverFruit: 'Cover the fruit',
-  lookIn: 'Look in',
-  turn: 'Turn',
-  drawOff: 'Draw off',
-  coverWithSugar: 'Cover the fruit with sugar',
-  pourOffSugarDraw: 'Pour off the sugar draw',
-  press: 'Press the fruit',
-  clearJar: 'Throw out the spent fruit',
-  marry: 'Marry the extracts',
-  rack: 'Rack off the sediment',
-  filter: 'Filter',
-  bottle: 'Bottle',
-  taste: 'Taste',
-  drinkUp: 'Drink up',
-  finishOpened: 'Finish the open bottle',
-}
-
-const losses: Readonly<Record<Loss, string>> = {
-  ferments: 'it begins to ferment',
-  mould: 'the fruit may mould',
-  stones: 'the stones have been in too long',
-  oversteeps: 'the fruit gives up bitterness',
-  fades: 'it fades',
-  idle: 'it only takes up its vessel',
-  nothing: 'nothing is lost',
-}
+import type { Task } from '../../shared/schemas/tasks.ts'
+import type { PaperWords } from './words/paper-words.ts'
 
 export interface TaskToTell {
   readonly task: Task
@@ -39,12 +9,14 @@ export interface TaskToTell {
   readonly day: (instant: string) => string
 }
 
-export const taskSummary = ({ task, batchName }: TaskToTell): string =>
-  `${deeds[task.kind]}: ${batchName}`
+export const taskSummary = ({ task, batchName }: TaskToTell, words: PaperWords): string =>
+  words.task.summary(task.kind, batchName)
 
-export function taskDescription({ task, jarNames, day }: TaskToTell): string {
-  const where = jarNames.length === 0 ? [] : [`In ${jarNames.join(', ')}.`]
-  const from = `Can be done from ${day(task.early)}.`
-  const late = task.late === undefined ? [] : [`From ${day(task.late)} ${losses[task.loss]}.`]
-  return [...where, from, ...late].join(' ')
+export function taskDescription({ task, jarNames, day }: TaskToTell, words: PaperWords): string {
+  const { where, from, late } = words.task
+  return [
+    ...(jarNames.length === 0 ? [] : [where(jarNames.join(', '))]),
+    from(day(task.early)),
+    ...(task.late === undefined ? [] : [late(day(task.late), task.loss)]),
+  ].join(' ')
 }

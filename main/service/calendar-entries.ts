@@ -4,6 +4,8 @@ import { readSettings } from '../cellar/setting-store.ts'
 import { addDays, dayOf } from '../engine/index.ts'
 import type { CalendarEntry } from '../papers/calendar.ts'
 import { taskDescription, taskSummary } from '../papers/task-words.ts'
+import { paperWords } from '../papers/words/paper-words.ts'
+import { wordsLocaleOf } from '../../shared/language.ts'
 import type { Task } from '../../shared/schemas/tasks.ts'
 import { purchaseEntries } from './purchase-entries.ts'
 import { batchesInHand, scheduledTasks, timeZoneOf, todayOf, toldTasks } from './schedule.ts'
@@ -22,7 +24,9 @@ const horizonDays = 400
 function taskEntries(session: Session): CalendarEntry[] {
   const timeZone = timeZoneOf(session)
   const horizon = addDays(todayOf(session), horizonDays)
-  const { locale } = readSettings(session.book)
+  const settings = readSettings(session.book)
+  const words = paperWords(settings)
+  const locale = wordsLocaleOf(settings.language ?? 'en', settings.locale)
   const format = new Intl.DateTimeFormat(locale, { dateStyle: 'long', timeZone })
   const batchNames = new Map(batchesInHand(session).map(({ id, name }) => [id, name]))
   const jarNames = new Map(allJars(session.book).map(({ id, name }) => [id, name]))
@@ -41,8 +45,8 @@ function taskEntries(session: Session): CalendarEntry[] {
         uid: `${task.id}@ratafia`,
         firstDay: day,
         lastDay: day,
-        summary: taskSummary(told),
-        description: taskDescription(told),
+        summary: taskSummary(told, words),
+        description: taskDescription(told, words),
       }
     })
 }

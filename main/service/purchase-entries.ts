@@ -3,7 +3,8 @@ import { readSettings } from '../cellar/setting-store.ts'
 import { addDays } from '../engine/index.ts'
 import type { CalendarEntry } from '../papers/calendar.ts'
 import { paperQuantities } from '../papers/paper-quantities.ts'
-import { shopDeeds, shoppingWords } from '../papers/purchase-lines.ts'
+import { shoppingWords } from '../papers/purchase-lines.ts'
+import { paperWords } from '../papers/words/paper-words.ts'
 import { purchaseList } from './purchase-list.ts'
 import type { Session } from './session.ts'
 
@@ -13,7 +14,9 @@ import type { Session } from './session.ts'
  */
 export function purchaseEntries(session: Session): CalendarEntry[] {
   const { planId, lines } = purchaseList(session)
-  const q = paperQuantities(readSettings(session.book))
+  const settings = readSettings(session.book)
+  const q = paperQuantities(settings)
+  const words = paperWords(settings)
   const open = lines.filter(({ ticked }) => ticked === undefined)
   // The weeks of a plan begin on a Monday at 0:00 UTC: that day is meant, in any time zone.
   return [...Map.groupBy(open, ({ from, shop }) => `${from.slice(0, 10)}.${shop}`)].flatMap(
@@ -25,8 +28,10 @@ export function purchaseEntries(session: Session): CalendarEntry[] {
         uid: `buy.${planId}.${weekAndShop}@ratafia`,
         firstDay: monday,
         lastDay: addDays(monday, 6),
-        summary: shopDeeds[first.shop],
-        description: own.map((line) => shoppingWords(line, session.fruits.fruitOf, q)).join('\n'),
+        summary: words.purchases.errand(first.shop),
+        description: own
+          .map((line) => shoppingWords(line, session.fruits.fruitOf, q, words))
+          .join('\n'),
       }
     },
   )

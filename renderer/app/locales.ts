@@ -1,18 +1,12 @@
 /** The languages, locales and currencies to choose from; locales are shown by an example in each. */
-import type { Language } from '../../shared/channels.ts'
-import { dateFormat, numberFormat } from '../parts/formatters/formatters.ts'
+import type { Language } from '../../shared/language.ts'
+import { numberFormat } from '../parts/formatters/formatters.ts'
 
 /** Each by its own name, for whoever is lost in another. */
 export const languages: readonly { value: Language; label: string }[] = [
   { value: 'en', label: 'English' },
   { value: 'pl', label: 'Polski' },
 ]
-
-const usualLocale: Readonly<Record<Language, string>> = { en: 'en-GB', pl: 'pl-PL' }
-
-/** Numbers and dates go with the words, unless they already are of that language. */
-export const localeFor = (language: Language, locale: string): string =>
-  locale.split('-')[0] === language ? locale : usualLocale[language]
 
 export const locales = [
   'en-GB',
@@ -34,7 +28,8 @@ export const currencies = ['EUR', 'GBP', 'USD', 'CAD', 'AUD', 'PLN', 'CZK', 'CHF
 export function exampleOf(locale: string, displayLanguage: string): string {
   const name = new Intl.DisplayNames(displayLanguage, { type: 'language' }).of(locale) ?? locale
   const number = numberFormat(locale).format(12_345.6)
-  const date = dateFormat(locale).format(new Date(2026, 10, 25))
+  // In figures, so that the language spoken has no say in it.
+  const date = new Intl.DateTimeFormat(locale).format(new Date(2026, 10, 25))
   return `${name}: ${number} · ${date}`
 }
 

@@ -2,7 +2,8 @@
 import type { Settings } from '../../shared/channels.ts'
 import { ChoiceField } from '../parts/fields/choice-field.tsx'
 import { Segments } from '../parts/fields/segments.tsx'
-import { currencies, exampleOf, languages, localeFor, locales, withCurrent } from './locales.ts'
+import { wordsLocaleOf } from '../../shared/language.ts'
+import { currencies, exampleOf, languages, locales, withCurrent } from './locales.ts'
 import { useLanguage, useWords } from './words/use-words.ts'
 
 export type Measures = Pick<
@@ -24,7 +25,8 @@ export function SettingsFields({ settings, onChange }: SettingsFieldsProps) {
         label={t('shell.settings.language')}
         value={settings.language ?? spoken}
         onChange={(language) =>
-          onChange({ language, locale: localeFor(language, settings.locale) })
+          // Numbers and dates go with the words, unless they already are of that language.
+          onChange({ language, locale: wordsLocaleOf(language, settings.locale) })
         }
         choices={languages}
       />

@@ -1,7 +1,8 @@
 /** How this cellar is read: locale, units, currency, for every part that shows a number. */
 import { createContext, use, useMemo, type ReactNode } from 'react'
 import { I18nProvider } from 'react-aria-components'
-import type { Language, Settings } from '../../shared/channels.ts'
+import type { Settings } from '../../shared/channels.ts'
+import { wordsLocaleOf } from '../../shared/language.ts'
 import { useLanguage } from './words/use-words.ts'
 
 export const usualSettings: Settings = {
@@ -16,13 +17,7 @@ export const usualSettings: Settings = {
 
 const SettingsContext = createContext<Settings>(usualSettings)
 
-/**
- * Where months, days, spans and lists are named: in the language of the words, and as the locale
- * has it where that is of the same language.
- */
-const wordsLocaleOf = (language: Language, locale: string): string =>
-  locale.split('-')[0] === language ? locale : language
-
+/** For what is kept while nothing changes: another language is another locale to it. */
 export function useWordsLocale(): string {
   const { locale } = use(SettingsContext)
   return wordsLocaleOf(useLanguage(), locale)

@@ -1,7 +1,7 @@
 /** Keeps the window in the cellar's language; a cellar that never chose one keeps the first guess. */
 import { useEffect, useState } from 'react'
 import type { Settings } from '../../shared/channels.ts'
-import { localeFor } from './locales.ts'
+import { wordsLocaleOf } from '../../shared/language.ts'
 import { useWrite } from './queries.ts'
 import { guessedLanguage, speak } from './words/i18n.ts'
 import { useLanguage } from './words/use-words.ts'
@@ -22,7 +22,7 @@ export function useSpoken(settings: Pick<Settings, 'language' | 'locale'> | unde
       .finally(() => setHeard(true))
   }, [language])
   useEffect(() => {
-    if (guess && locale) keep({ language: guess, locale: localeFor(guess, locale) })
+    if (guess && locale) keep({ language: guess, locale: wordsLocaleOf(guess, locale) })
   }, [guess, locale, keep])
   return isHeard || language === undefined || spoken === language
 }

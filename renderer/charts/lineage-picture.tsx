@@ -12,6 +12,7 @@ import {
   type PlacedNode,
 } from './lineage-layout.ts'
 import styles from './lineage-picture.module.css'
+import { listFormat } from '../parts/formatters/formatters.ts'
 
 export interface LineagePictureProps {
   lineage: Lineage
@@ -167,7 +168,7 @@ function useNodeWords(layout: LineageLayout, nameOf: LineagePictureProps['nameOf
   const { locale } = useSettings()
   const { text } = useQuantities()
   const byKey = new Map(layout.nodes.map(({ node }) => [node.key, node]))
-  const list = new Intl.ListFormat(locale, { type: 'conjunction' })
+  const list = listFormat(locale, { type: 'conjunction' })
   const parts = (ends: readonly { key: string; amountG: number }[]) =>
     list.format(
       ends.flatMap(({ key, amountG }) => {

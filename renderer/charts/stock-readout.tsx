@@ -5,12 +5,13 @@ import { Quantity } from '../parts/quantity/quantity.tsx'
 import { useQuantities } from '../parts/quantity/use-quantities.ts'
 import type { StockRow } from './stock-rows.ts'
 import styles from './stock-lines.module.css'
+import { dateFormat } from '../parts/formatters/formatters.ts'
 
 export function StockReadout({ row: { atMs, past, forecast, band } }: { row: StockRow }) {
   const t = useWords()
   const { locale } = useSettings()
   const { text } = useQuantities()
-  const day = new Intl.DateTimeFormat(locale, { dateStyle: 'medium' }).format(atMs)
+  const day = dateFormat(locale, { dateStyle: 'medium' }).format(atMs)
   return (
     <div className={styles.readout}>
       <strong>{day}</strong>

@@ -4,11 +4,12 @@ import { useSettings } from '../app/settings.tsx'
 import { Quantity } from '../parts/quantity/quantity.tsx'
 import { Table } from '../parts/table/table.tsx'
 import type { StockRow } from './stock-rows.ts'
+import { dateFormat } from '../parts/formatters/formatters.ts'
 
 export function StockTable({ rows }: { rows: readonly StockRow[] }) {
   const t = useWords()
   const { locale } = useSettings()
-  const format = new Intl.DateTimeFormat(locale, { dateStyle: 'medium' })
+  const format = dateFormat(locale, { dateStyle: 'medium' })
   return (
     <Table<StockRow>
       caption={t('shelf.stock.caption')}

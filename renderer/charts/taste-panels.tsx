@@ -17,6 +17,7 @@ import type { TimeDomain } from './time-axis.ts'
 import { useAgeTicks } from './use-age-ticks.ts'
 import { useTimeTicks } from './use-time-ticks.ts'
 import styles from './taste-panels.module.css'
+import { numberFormat } from '../parts/formatters/formatters.ts'
 
 export interface TastePanelsProps {
   lots: readonly TastedLot[]
@@ -140,7 +141,7 @@ function usePanelWords({ axis, series }: TastePanel, lots: readonly TastedLot[])
   const t = useWords()
   const times = useTimes()
   const { locale } = useSettings()
-  const plain = new Intl.NumberFormat(locale, { maximumFractionDigits: 1 })
+  const plain = numberFormat(locale, { maximumFractionDigits: 1 })
   const scores = (points: readonly TastePoint[]) =>
     points
       .map(({ score, at }) =>

@@ -5,6 +5,7 @@ import type { MoveOf, TasteAxis } from '../../shared/schemas/moves.ts'
 import { Table, type Column } from '../parts/table/table.tsx'
 import { useTimes } from '../parts/time/use-times.ts'
 import { tastePanels, type TastedLot } from './taste-rows.ts'
+import { numberFormat } from '../parts/formatters/formatters.ts'
 
 interface Row {
   readonly lot: TastedLot
@@ -15,7 +16,7 @@ export function TasteTable({ lots }: { lots: readonly TastedLot[] }) {
   const t = useWords()
   const times = useTimes()
   const { locale } = useSettings()
-  const plain = new Intl.NumberFormat(locale, { maximumFractionDigits: 1 })
+  const plain = numberFormat(locale, { maximumFractionDigits: 1 })
   const rows = lots.flatMap((lot) => lot.tastings.map((tasting) => ({ lot, tasting })))
   const scoreColumn = (axis: TasteAxis): Column<Row> => ({
     key: axis,

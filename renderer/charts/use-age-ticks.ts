@@ -3,6 +3,7 @@ import { useSettings } from '../app/settings.tsx'
 import { msPerDay } from '../../shared/spans-of-time.ts'
 import { spanTicks, type TimeDomain } from './time-axis.ts'
 import type { TimeTick } from './time-labels.ts'
+import { numberFormat } from '../parts/formatters/formatters.ts'
 
 const msPerMonth = 30.44 * msPerDay
 const msPerYear = 365.25 * msPerDay
@@ -11,7 +12,7 @@ export function useAgeTicks(domain: TimeDomain, most: number): TimeTick[] {
   const { locale } = useSettings()
   const isInYears = domain.toMs - domain.fromMs > 2 * msPerYear
   const unitMs = isInYears ? msPerYear : msPerMonth
-  const format = new Intl.NumberFormat(locale, {
+  const format = numberFormat(locale, {
     style: 'unit',
     unit: isInYears ? 'year' : 'month',
     unitDisplay: 'short',

@@ -2,11 +2,12 @@
 import { useWords } from '../app/words/use-words.ts'
 import { useSettings } from '../app/settings.tsx'
 import type { AgeingBar, EdgeMs } from './ageing-rows.ts'
+import { dateFormat } from '../parts/formatters/formatters.ts'
 
 export function useAgeingWords() {
   const t = useWords()
   const { locale } = useSettings()
-  const format = new Intl.DateTimeFormat(locale, { month: 'short', year: 'numeric' })
+  const format = dateFormat(locale, { month: 'short', year: 'numeric' })
   const edge = ({ earlyMs, likelyMs, lateMs }: EdgeMs) =>
     t('shelf.ageing.about', {
       early: format.format(earlyMs),

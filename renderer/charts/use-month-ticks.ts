@@ -1,6 +1,6 @@
 /** Marks at the months of about a year; January is called by its year, which is as long as a month. */
 import { useMemo } from 'react'
-import { useSettings } from '../app/settings.tsx'
+import { useWordsLocale } from '../app/settings.tsx'
 import { dateFormat } from '../parts/formatters/formatters.ts'
 import { dateTicks, type TimeDomain } from './time-axis.ts'
 import type { TimeTick } from './time-labels.ts'
@@ -8,7 +8,7 @@ import type { TimeTick } from './time-labels.ts'
 const mostMonths = 15
 
 export function useMonthTicks({ fromMs, toMs }: TimeDomain): TimeTick[] {
-  const { locale } = useSettings()
+  const locale = useWordsLocale()
   return useMemo(
     () =>
       dateTicks({ fromMs, toMs }, mostMonths).ticks.map((atMs) => {

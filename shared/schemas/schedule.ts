@@ -1,5 +1,6 @@
 /** Tasks as Today, a notice on the desktop and a calendar tell them. */
 import * as z from 'zod'
+import { Language } from '../language.ts'
 import { BatchSummary, BottleLot, Caution } from './cellar.ts'
 import { KindStock } from './shelf.ts'
 import { LocalDay, Task } from './tasks.ts'
@@ -36,6 +37,8 @@ export const Reminder = z.strictObject({
   count: z.number().int().positive(),
   /** Of the batches they belong to, the most pressing first. */
   batchNames: z.array(z.string()),
+  /** What the cellar speaks, for a host that has no screen at hand. */
+  language: Language.optional(),
 })
 export type Reminder = z.infer<typeof Reminder>
 

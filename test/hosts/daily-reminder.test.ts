@@ -52,4 +52,15 @@ describe('reminderText', () => {
       body: 'Plum',
     })
   })
+
+  it('counts in Polish', () => {
+    const title = (count: number) => reminderText({ count, batchNames: [], language: 'pl' }).title
+    expect([1, 2, 5, 22, 25].map(title)).toEqual([
+      'Jedna rzecz potrzebuje twoich rąk',
+      '2 rzeczy potrzebują twoich rąk',
+      '5 rzeczy potrzebuje twoich rąk',
+      '22 rzeczy potrzebują twoich rąk',
+      '25 rzeczy potrzebuje twoich rąk',
+    ])
+  })
 })

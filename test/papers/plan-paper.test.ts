@@ -1,5 +1,6 @@
 import { getDocument } from 'pdfjs-dist/legacy/build/pdf.mjs'
 import { describe, expect, it } from 'vitest'
+import type { Settings } from '../../shared/channels.ts'
 import { planPaper } from '../../main/papers/plan-paper.ts'
 import { fruitOf, outcomeOf, usualDraft } from '../../main/engine/index.ts'
 
@@ -10,7 +11,14 @@ const spec = usualDraft({
   startAt: '2026-07-01T08:00:00.000Z',
 })
 
-async function read(change: { draws?: number; size?: 'A4' | 'Letter'; units?: 'metric' | 'us' }) {
+interface Change extends Partial<
+  Pick<Settings, 'units' | 'temperature' | 'strength' | 'language'>
+> {
+  draws?: number
+  size?: 'A4' | 'Letter'
+}
+
+async function read(change: Change) {
   const draw = { sugarG: 200, days: 8 }
   const drawn = {
     ...spec,
@@ -24,8 +32,9 @@ async function read(change: { draws?: number; size?: 'A4' | 'Letter'; units?: 'm
     settings: {
       locale: 'pl-PL',
       units: change.units ?? 'metric',
-      temperature: 'celsius',
-      strength: 'pctVol',
+      temperature: change.temperature ?? 'celsius',
+      strength: change.strength ?? 'pctVol',
+      language: change.language,
       theme: 'light',
       currency: 'PLN',
       reminders: false,
@@ -65,6 +74,21 @@ describe('planPaper', () => {
     expect(paper.pages).toBe(1)
     expect(paper.width).toBeCloseTo(width, 1)
     expect(paper.height).toBeCloseTo(height, 1)
+  })
+
+  it('speaks Polish in a Polish cellar, and leaves no English', async () => {
+    const { text } = await read({ language: 'pl' })
+    const told = ['Do kupienia', 'Wsyp do naczynia', 'Zlej płyn', 'Wyciśnij', 'Napełnij 6 butelek']
+    for (const words of told) expect(text).toContain(words)
+    expect(text).toMatch(/moc \d+,\d % obj\./)
+    expect(text).not.toMatch(/spirit|sugar|bottles|Ready|Costs/)
+  })
+
+  it('measures strength in proof, and warmth in °F, where the cellar does', async () => {
+    const { text } = await read({ strength: 'proof', temperature: 'fahrenheit' })
+    expect(text).toContain('proof')
+    expect(text).toContain('68 °F')
+    expect(text).not.toMatch(/% vol|°C/)
   })
 
   it('weighs in pounds where the cellar does', async () => {

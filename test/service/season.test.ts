@@ -286,7 +286,7 @@ describe('purchases', () => {
     const told = first.get(uidOf(group))?.description.split('\n') ?? []
     expect(told).toHaveLength(own.length)
     expect(told[0]).toBe(
-      `Bottles of 500 mL, ${own[0]?.count}, for Damson, "wild"; \\n BEGIN:VEVENT`,
+      `Bottles of 500 ml, ${own[0]?.count}, for Damson, "wild"; \\n BEGIN:VEVENT`,
     )
 
     const tickOff = async (bought: typeof lines) => {
@@ -320,7 +320,7 @@ describe('purchases', () => {
     const { csv, fileName } = await t.ask('purchases.csv', { by: 'shop' })
     expect(fileName).toBe('purchases 2026-11-20.csv')
     const [head, ...rows] = csv.trimEnd().split('\r\n')
-    expect(head).toBe('Week of,Shop,Goods,g,mL,Count,Price (EUR),Bought on,For')
+    expect(head).toBe('Week of,Shop,Goods,g,ml,Count,Price (EUR),Bought on,For')
     expect(rows.every((row) => row.endsWith(',Damson'))).toBe(true)
     const { lines } = await t.ask('purchases.list', {})
     expect(rows).toHaveLength(lines.length)
@@ -331,6 +331,11 @@ describe('purchases', () => {
       expect(text).toContain(by === 'week' ? 'Week of' : 'Bottles and corks')
       expect(text).toContain('Labels')
     }
+    await t.ask('cellar.changeSettings', { language: 'pl', units: 'us' })
+    const polish = await t.ask('purchases.csv', { by: 'shop' })
+    expect(polish.csv).toMatch(/^Tydzień od,Sklep,Towar,lb,qt,Sztuk,Cena \(EUR\),Kupiono,Na\r\n/)
+    expect(polish.csv).toContain(',Butelki i korki,Korki,')
+    expect(polish.csv).not.toMatch(/Damson|Spirit|Labels/)
     t.service.close()
   })
 })

@@ -1,6 +1,7 @@
 /** A notice on the desktop, once a day at most; the service knows whether it is wished, and due. */
 import type { Reminder } from '../../../shared/schemas/schedule.ts'
 import type { Service } from '../../service/service.ts'
+import { paperWords } from '../../papers/words/paper-words.ts'
 import { answerCall } from '../answer-call.ts'
 
 export interface ReminderText {
@@ -27,11 +28,12 @@ export function remindDaily(
 /** More names than this are no summary. */
 const mostNames = 3
 
-export function reminderText({ count, batchNames }: Reminder): ReminderText {
+export function reminderText({ count, batchNames, language }: Reminder): ReminderText {
+  const { title, more } = paperWords({ language }).reminder
   const named = batchNames.slice(0, mostNames).join(', ')
   const others = batchNames.length - mostNames
   return {
-    title: count === 1 ? 'One thing wants your hands' : `${count} things want your hands`,
-    body: others > 0 ? `${named} and ${others} more` : named,
+    title: title(count),
+    body: others > 0 ? more(named, others) : named,
   }
 }

@@ -1,23 +1,20 @@
 /**
  * Strength as labels must say it: in the European Union "% vol" after a number with at most one
- * decimal, which "alcohol" or "alc." may precede (Regulation (EU) 1169/2011, Annex XII); in the
+ * decimal, which "alcohol" or "alc." may precede, in Polish "% obj.", "alkohol" and "alk." (Regulation (EU) 1169/2011, Annex XII); in the
  * United States "% alc/vol" at 60 °F, and the proof beside it if wished (27 CFR 5.65; from memory).
  */
 import { proofOfStrength, strengthOfProof } from '../../engine/index.ts'
+import type { PaperWords } from '../words/paper-words.ts'
 import type { StrengthPrefix } from '../../../shared/schemas/labels.ts'
 
 export interface StrengthStyle {
   readonly locale: string
   readonly units: 'metric' | 'us'
   readonly prefix: StrengthPrefix
+  readonly words: Pick<PaperWords, 'label' | 'units'>
 }
 
 const noBreak = '\u00a0'
-const prefixes: Readonly<Record<StrengthPrefix, string>> = {
-  none: '',
-  alc: `alc.${noBreak}`,
-  alcohol: `alcohol${noBreak}`,
-}
 
 /** A tenth at most, and no idle zero: 30 % vol, 29.5 % vol. */
 export function strengthWords(strengthPctVol: number, style: StrengthStyle): string {
@@ -27,17 +24,18 @@ export function strengthWords(strengthPctVol: number, style: StrengthStyle): str
       useGrouping: false,
       numberingSystem: 'latn',
     }).format(value)
+  const prefix = style.words.label.strengthPrefix(style.prefix).replaceAll(' ', noBreak)
   if (style.units === 'us') {
     const atSixty = rounded(proofOfStrength(strengthPctVol) / 2)
-    return `${prefixes[style.prefix]}${number(atSixty)}%${noBreak}alc/vol (${number(2 * atSixty)}${noBreak}proof)`
+    return `${prefix}${number(atSixty)}%${noBreak}alc/vol (${number(2 * atSixty)}${noBreak}proof)`
   }
-  return `${prefixes[style.prefix]}${number(rounded(strengthPctVol))}${noBreak}%${noBreak}vol`
+  return `${prefix}${number(rounded(strengthPctVol))}${noBreak}${style.words.units.pctVol.replaceAll(' ', noBreak)}`
 }
 
 /** Halves away from zero, of the number as people write it: 29.45 is 29.5. */
 const rounded = (value: number): number => Math.round(Number((value * 10).toFixed(6))) / 10
 
-const european = /^(?:alcohol|alc\.)?\s*(\d{1,3}(?:[.,]\d)?)\s*% vol\.?$/iu
+const european = /^(?:alcohol|alc\.|alkohol|alk\.)?\s*(\d{1,3}(?:[.,]\d)?)\s*% (?:vol|obj)\.?$/iu
 const american =
   /^(?:alcohol|alc\.)?\s*(\d{1,3}(?:[.,]\d)?)\s*% alc(?:\.)?\/vol(?:\.)?(?:\s*\((\d{1,3}(?:[.,]\d)?) proof\))?$/iu
 

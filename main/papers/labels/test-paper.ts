@@ -8,12 +8,12 @@ import { cornerOf } from './sheet-grid.ts'
 
 const rulerMm = 100
 
-export function testPaper(sheet: LabelSheet): Promise<Uint8Array> {
+export function testPaper(sheet: LabelSheet, title: string): Promise<Uint8Array> {
   const { pageWidthMm, pageHeightMm, labelWidthMm: width, labelHeightMm: height } = sheet
   const doc = new PdfDocument({
     size: [pageWidthMm / mmPerPt, pageHeightMm / mmPerPt],
     margin: 0,
-    info: { Title: 'Alignment test', Creator: 'Ratafia' },
+    info: { Title: title, Creator: 'Ratafia' },
   })
   const bytes = pdfBytes(doc)
   doc.registerFont('sans', Buffer.from(faceFiles.sans))

@@ -7,6 +7,7 @@ import { drawLabels } from '../../papers/labels/draw-labels.ts'
 import { labelsPaper } from '../../papers/labels/labels-paper.ts'
 import { testPaper } from '../../papers/labels/test-paper.ts'
 import { usualSheetId, usualSheets } from '../../papers/labels/usual-sheets.ts'
+import { paperWords } from '../../papers/words/paper-words.ts'
 import { usualText } from '../../papers/labels/usual-text.ts'
 import { steepedTolerancePctVol, strengthProblems } from '../label-checks.ts'
 import { bottleStateOf, labelFacts } from '../label-facts.ts'
@@ -53,7 +54,10 @@ export const labelHandlers: Handlers<ChannelsOf<'labels'>> = {
   'labels.draw': drawn,
   'labels.paper': async (session, job) => {
     const [first] = job.labels
-    const title = job.labels.length === 1 && first ? first.text.name : 'Labels'
+    const title =
+      job.labels.length === 1 && first
+        ? first.text.name
+        : paperWords(readSettings(session.book)).label.file
     const pdf = await labelsPaper({
       drawn: drawn(session, job),
       sheet: job.sheet,
@@ -62,10 +66,11 @@ export const labelHandlers: Handlers<ChannelsOf<'labels'>> = {
     })
     return { fileName: fileNameOf(title, session.options.now()), pdfBase64: base64(pdf) }
   },
-  'labels.testPaper': async ({ options }, { sheet }) => ({
-    fileName: fileNameOf('Alignment test', options.now()),
-    pdfBase64: base64(await testPaper(sheet)),
-  }),
+  'labels.testPaper': async ({ book, options }, { sheet }) => {
+    const title = paperWords(readSettings(book)).label.test
+    const pdf = await testPaper(sheet, title)
+    return { fileName: fileNameOf(title, options.now()), pdfBase64: base64(pdf) }
+  },
 
   'labels.sheets': ({ book }) => ({ usual: [...usualSheets], own: ownSheets(book) }),
   'labels.keepSheet': ({ book }, sheet) => {

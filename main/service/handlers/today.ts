@@ -96,7 +96,8 @@ export const todayHandlers: Handlers<ChannelsOf<'today'>> = {
   },
   'today.remind': (session) => {
     const { book } = session
-    if (!readSettings(book).reminders) return null
+    const { reminders, language } = readSettings(book)
+    if (!reminders) return null
     if (hourOf(nowMs(session), timeZoneOf(session)) < earliestHour) return null
     const pressing = tasksOfToday(session).now.filter(({ state }) => state !== 'open')
     if (pressing.length === 0) return null
@@ -107,6 +108,6 @@ export const todayHandlers: Handlers<ChannelsOf<'today'>> = {
     // A round of turning is one thing to do, however many jars it takes.
     const turning = pressing.filter(({ kind }) => kind === 'turn').length
     const count = pressing.length - Math.max(0, turning - 1)
-    return { count, batchNames: [...ids].flatMap((id) => names.get(id) ?? []) }
+    return { count, batchNames: [...ids].flatMap((id) => names.get(id) ?? []), language }
   },
 }

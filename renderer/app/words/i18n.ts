@@ -1,8 +1,9 @@
 /** Where the words on screen come from; `useWords` looks them up. */
+import type { Language } from '../../../shared/language.ts'
 import { createInstance } from 'i18next'
 import { initReactI18next } from 'react-i18next'
-import type { Language } from '../../../shared/channels.ts'
 import { en } from './en.ts'
+import { setSpokenLanguage } from './spoken.ts'
 
 export const i18n = createInstance()
 
@@ -30,6 +31,8 @@ export async function speak(language: Language): Promise<void> {
   if (language !== 'en' && !i18n.hasResourceBundle(language, 'words'))
     i18n.addResourceBundle(language, 'words', await further[language]())
   if (wanted !== language) return
+  // Before whoever listens is told.
+  setSpokenLanguage(language)
   await i18n.changeLanguage(language)
   document.documentElement.lang = language
 }

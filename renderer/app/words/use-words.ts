@@ -2,8 +2,8 @@
  * The words on screen by key: `t('codes.stage.steeping')`. i18next can type its keys too, but
  * with this many it instantiates two million types; these paths are worked out once and say the same.
  */
+import type { Language } from '../../../shared/language.ts'
 import { useSyncExternalStore } from 'react'
-import type { Language } from '../../../shared/channels.ts'
 import type { en } from './en.ts'
 import { i18n } from './i18n.ts'
 

@@ -1,7 +1,13 @@
 /**
  * Formatters by locale and options, each made once: making one takes fifty times as long as using
  * it, and a screen that follows a slider formats a hundred numbers between two frames.
+ *
+ * Digits follow the locale alone. What is made of words (months, "3 weeks", "a, b and c") is in the
+ * language spoken, or a Polish sentence would have English months in it.
  */
+import { wordsLocaleOf } from '../../../shared/language.ts'
+import { spokenLanguage } from '../../app/words/spoken.ts'
+
 type Maker<Options extends object, Formatter> = new (locale: string, options?: Options) => Formatter
 
 function keptBy<Options extends object, Formatter>(make: Maker<Options, Formatter>) {
@@ -16,11 +22,27 @@ function keptBy<Options extends object, Formatter>(make: Maker<Options, Formatte
   }
 }
 
-export const numberFormat = keptBy<Intl.NumberFormatOptions, Intl.NumberFormat>(Intl.NumberFormat)
-export const dateFormat = keptBy<Intl.DateTimeFormatOptions, Intl.DateTimeFormat>(
-  Intl.DateTimeFormat,
-)
-export const listFormat = keptBy<Intl.ListFormatOptions, Intl.ListFormat>(Intl.ListFormat)
-export const relativeTimeFormat = keptBy<Intl.RelativeTimeFormatOptions, Intl.RelativeTimeFormat>(
+const spoken = (locale: string): string => wordsLocaleOf(spokenLanguage(), locale)
+
+const numbers = keptBy<Intl.NumberFormatOptions, Intl.NumberFormat>(Intl.NumberFormat)
+const dates = keptBy<Intl.DateTimeFormatOptions, Intl.DateTimeFormat>(Intl.DateTimeFormat)
+const lists = keptBy<Intl.ListFormatOptions, Intl.ListFormat>(Intl.ListFormat)
+const relativeTimes = keptBy<Intl.RelativeTimeFormatOptions, Intl.RelativeTimeFormat>(
   Intl.RelativeTimeFormat,
 )
+const collators = keptBy<Intl.CollatorOptions, Intl.Collator>(Intl.Collator)
+
+export const numberFormat = (locale: string, options?: Intl.NumberFormatOptions) =>
+  numbers(options?.style === 'unit' ? spoken(locale) : locale, options)
+
+export const dateFormat = (locale: string, options?: Intl.DateTimeFormatOptions) =>
+  dates(spoken(locale), options)
+
+export const listFormat = (locale: string, options?: Intl.ListFormatOptions) =>
+  lists(spoken(locale), options)
+
+export const relativeTimeFormat = (locale: string, options?: Intl.RelativeTimeFormatOptions) =>
+  relativeTimes(spoken(locale), options)
+
+/** Names in the order of the locale, and in the number that they end in. */
+export const collatorOf = (locale: string): Intl.Collator => collators(locale, { numeric: true })

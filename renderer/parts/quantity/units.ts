@@ -1,5 +1,5 @@
 /** The units people write, by dimension, and how each leads to the base unit of the contract. */
-import type { Language } from '../../../shared/channels.ts'
+import type { Language } from '../../../shared/language.ts'
 import { numberFormat } from '../formatters/formatters.ts'
 
 export type Dimension =

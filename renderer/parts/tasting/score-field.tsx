@@ -8,6 +8,7 @@ import { useSettings } from '../../app/settings.tsx'
 import { Button } from '../button/button.tsx'
 import { focusOnMount } from '../fields/focus-on-mount.ts'
 import styles from './taste-fields.module.css'
+import { numberFormat } from '../formatters/formatters.ts'
 
 export interface ScoreFieldProps {
   label: string
@@ -28,7 +29,7 @@ export function ScoreField({ label, ends, value, onChange, autoFocus = false }: 
   const { locale } = useSettings()
   const labelId = useId()
   const oneAt = useRef(0)
-  const plain = new Intl.NumberFormat(locale, { maximumFractionDigits: 1 })
+  const plain = numberFormat(locale, { maximumFractionDigits: 1 })
 
   function onKeyDown(event: KeyboardEvent) {
     if (event.ctrlKey || event.metaKey || event.altKey) return

@@ -1,6 +1,6 @@
 /** Dates in this cellar's locale, told from the present minute. */
 import { useMemo } from 'react'
-import { useSettings } from '../../app/settings.tsx'
+import { useWordsLocale } from '../../app/settings.tsx'
 import { formatDay, formatFromNow, formatMoment, formatSpan } from './format-time.ts'
 import { useNow } from './use-now.ts'
 
@@ -14,7 +14,7 @@ export interface Times {
 }
 
 export function useTimes(): Times {
-  const { locale } = useSettings()
+  const locale = useWordsLocale()
   const now = useNow()
   return useMemo(
     () => ({

@@ -3,6 +3,7 @@ import type { BatchSummary } from '../../../shared/schemas/cellar.ts'
 import { plain } from '../../parts/names/plain.ts'
 import { stageGroupOf, type StageGroup } from './stage-groups.ts'
 import { Stage } from '../../../shared/schemas/cellar.ts'
+import { collatorOf } from '../../parts/formatters/formatters.ts'
 
 export const sortKeys = ['name', 'stage', 'age', 'volume', 'strength', 'sugar', 'next'] as const
 export type SortKey = (typeof sortKeys)[number]
@@ -30,7 +31,7 @@ export function listOfBatches(
     const text = plain([summary.batch.name, ...alsoNamed(summary)].join(' '))
     return words.every((word) => text.includes(word))
   }
-  const collator = new Intl.Collator(locale, { numeric: true })
+  const collator = collatorOf(locale)
   const direction = order.isDescending ? -1 : 1
   return all
     .filter(({ stage }) => group === 'all' || stageGroupOf(stage) === group)

@@ -1,5 +1,6 @@
 /** A season as months: which of the twelve lie in it, and which are the best. */
 import type { Fruit } from '../../../shared/schemas/fruits.ts'
+import { dateFormat } from '../../parts/formatters/formatters.ts'
 
 export type Season = NonNullable<Fruit['season']>
 
@@ -15,6 +16,6 @@ export function isInSeason(season: Season | undefined, month: number): boolean {
 }
 
 export function monthName(month: number, locale: string, length: 'long' | 'narrow'): string {
-  const name = new Intl.DateTimeFormat(locale, { month: length, timeZone: 'UTC' })
+  const name = dateFormat(locale, { month: length, timeZone: 'UTC' })
   return name.format(new Date(Date.UTC(2026, month - 1, 15)))
 }

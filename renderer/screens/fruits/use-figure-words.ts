@@ -1,5 +1,5 @@
 /** A fact's figure as text, in the cellar's locale and units. */
-import { useSettings, useWordsLocale } from '../../app/settings.tsx'
+import { useSettings } from '../../app/settings.tsx'
 import { useWords } from '../../app/words/use-words.ts'
 import { useQuantities } from '../../parts/quantity/use-quantities.ts'
 import { numberFormat } from '../../parts/formatters/formatters.ts'
@@ -19,12 +19,11 @@ const isTimeUnit = (unit: FactUnit): unit is keyof typeof timeUnit => unit in ti
 export function useFigureWords(): FigureWords {
   const t = useWords()
   const { locale } = useSettings()
-  const wordsLocale = useWordsLocale()
   const quantities = useQuantities()
   const plain = (value: number) => numberFormat(locale, { maximumFractionDigits: 3 }).format(value)
   const number = (value: number, unit: FactUnit) =>
     isTimeUnit(unit)
-      ? numberFormat(wordsLocale, {
+      ? numberFormat(locale, {
           style: 'unit',
           unit: timeUnit[unit],
           unitDisplay: 'long',

@@ -2,6 +2,7 @@
 import { useSettings } from '../../app/settings.tsx'
 import { useWords } from '../../app/words/use-words.ts'
 import { monthName, type Season } from './season-months.ts'
+import { listFormat } from '../../parts/formatters/formatters.ts'
 
 export function useSeasonWords(): (season: Season | undefined) => string {
   const t = useWords()
@@ -15,7 +16,7 @@ export function useSeasonWords(): (season: Season | undefined) => string {
       to: name(endMonth),
     })
     if (peakMonths.length === 0) return months
-    const best = new Intl.ListFormat(locale).format(peakMonths.map(name))
+    const best = listFormat(locale).format(peakMonths.map(name))
     return `${months}, ${t('fruits.season.peak', { months: best })}`
   }
 }

@@ -14,6 +14,7 @@ import { TextInput } from '../../parts/fields/text-input.tsx'
 import { NumberField } from '../../parts/quantity/number-field.tsx'
 import { paperOf, papers, type Paper } from './use-sheet-words.ts'
 import styles from './labels.module.css'
+import { numberFormat } from '../../parts/formatters/formatters.ts'
 
 export interface OwnSheetDialogProps {
   /** The sheet to begin from, or to change. */
@@ -99,7 +100,7 @@ function OwnSheetForm({ start, onKept, onClose }: OwnSheetFormProps) {
   const [paper, setPaper] = useState<Paper | 'other'>(paperOf(start) ?? 'other')
   const [isTried, setTried] = useState(false)
   const sheet = LabelSheet.safeParse({ ...lengths, id, name: name.trim() || t('labels.own.title') })
-  const number = new Intl.NumberFormat(locale, { maximumFractionDigits: 1 })
+  const number = numberFormat(locale, { maximumFractionDigits: 1 })
 
   const lengthField = (length: Length) => {
     const [min, max] = limits[length]

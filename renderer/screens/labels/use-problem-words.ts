@@ -3,14 +3,15 @@ import type { LabelProblem } from '../../../shared/schemas/labels.ts'
 import { useSettings } from '../../app/settings.tsx'
 import { useWords } from '../../app/words/use-words.ts'
 import { useQuantities } from '../../parts/quantity/use-quantities.ts'
+import { numberFormat } from '../../parts/formatters/formatters.ts'
 
 export function useProblemWords(): (problem: LabelProblem) => string {
   const t = useWords()
   const quantities = useQuantities()
   const { locale } = useSettings()
   return ({ code, field, characters = [], value = 0, limit = 0 }) => {
-    const percent = new Intl.NumberFormat(locale, { style: 'percent' })
-    const number = new Intl.NumberFormat(locale, { maximumFractionDigits: 2 })
+    const percent = numberFormat(locale, { style: 'percent' })
+    const number = numberFormat(locale, { maximumFractionDigits: 2 })
     const isStrength = code === 'strengthOff'
     const told = (amount: number) =>
       isStrength ? quantities.text(amount, 'strength') : number.format(amount)

@@ -2,6 +2,7 @@
 import type { LabelSheet } from '../../../shared/schemas/labels.ts'
 import { useSettings } from '../../app/settings.tsx'
 import { useWords } from '../../app/words/use-words.ts'
+import { numberFormat } from '../../parts/formatters/formatters.ts'
 
 export const papers = {
   a4: { widthMm: 210, heightMm: 297 },
@@ -20,7 +21,7 @@ export const paperOf = ({
 export function useSheetWords(): (sheet: LabelSheet) => string {
   const t = useWords()
   const { locale } = useSettings()
-  const format = new Intl.NumberFormat(locale, { maximumFractionDigits: 1 })
+  const format = numberFormat(locale, { maximumFractionDigits: 1 })
   const mm = (length: number) => format.format(length)
   return (sheet) => {
     const paper = paperOf(sheet)

@@ -8,6 +8,7 @@ import { useQuantities } from '../../parts/quantity/use-quantities.ts'
 import { Table, type Column } from '../../parts/table/table.tsx'
 import { balanceRows, verdictOn, type BalanceRow } from './balance-rows.ts'
 import styles from './balance-table.module.css'
+import { numberFormat } from '../../parts/formatters/formatters.ts'
 
 const gramsPer = { metric: { unit: 'kg', grams: 1000 }, us: { unit: 'lb', grams: 453.59237 } }
 
@@ -16,7 +17,7 @@ export function BalanceTable({ balance }: { balance: Balance }) {
   const { locale, units } = useSettings()
   const quantities = useQuantities()
   const { unit, grams } = gramsPer[units]
-  const format = new Intl.NumberFormat(locale, {
+  const format = numberFormat(locale, {
     minimumFractionDigits: 3,
     maximumFractionDigits: 3,
   })

@@ -8,6 +8,7 @@ import { Verdict } from '../../../shared/schemas/moves.ts'
 import type { ShelfLots } from '../../../shared/schemas/shelf.ts'
 import { viewPath } from './views.ts'
 import styles from './answer.module.css'
+import { numberFormat } from '../../parts/formatters/formatters.ts'
 
 /** More are told on their own view. */
 const mostNamed = 3
@@ -26,7 +27,7 @@ export function Answer({ shelf: { lots, drinkFirst } }: { shelf: ShelfLots }) {
     return found ? [found.lot] : []
   })
   const more = first.length - named.length
-  const plain = new Intl.NumberFormat(locale)
+  const plain = numberFormat(locale)
   return (
     <div className={styles.answer}>
       <p>

@@ -3,6 +3,7 @@ import { useMemo } from 'react'
 import { useWords } from '../../app/words/use-words.ts'
 import { useSettings } from '../../app/settings.tsx'
 import type { AgeingWindow } from '../../../shared/schemas/shelf.ts'
+import { dateFormat } from '../../parts/formatters/formatters.ts'
 
 export interface WindowWords {
   /** "until about May 2028". */
@@ -17,7 +18,7 @@ export function useWindowWords(): WindowWords {
   const t = useWords()
   const { locale } = useSettings()
   return useMemo(() => {
-    const format = new Intl.DateTimeFormat(locale, { month: 'short', year: 'numeric' })
+    const format = dateFormat(locale, { month: 'short', year: 'numeric' })
     const month = (instant: string) => format.format(new Date(instant))
     const nextEdge = ({ phase, readyAt, fadingAt }: AgeingWindow) =>
       month(phase === 'young' ? readyAt.likely : fadingAt.likely)

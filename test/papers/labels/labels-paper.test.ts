@@ -140,7 +140,7 @@ describe('the code on the paper', () => {
 
 describe('testPaper', () => {
   it('numbers every label of the sheet and gives a length to measure', async () => {
-    const text = await textOf(await testPaper(sheetOf('a4-2x4-99x68')))
+    const text = await textOf(await testPaper(sheetOf('a4-2x4-99x68'), 'Alignment test'))
     for (const words of ['1', '8', '100 mm']) expect(text).toContain(words)
     expect(text).not.toMatch(/\b9\b/)
   })

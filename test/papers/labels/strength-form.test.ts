@@ -1,14 +1,35 @@
 import { describe, expect, it } from 'vitest'
 import { isWithinLabelTolerance, strengthOfProof } from '../../../main/engine/index.ts'
 import { readStrength, strengthWords } from '../../../main/papers/labels/strength-form.ts'
+import { paperWords } from '../../../main/papers/words/paper-words.ts'
 import { americanForm, strengthForm, strengthTolerancePctVol } from '../../references/label-law.ts'
 
 const words = (
   strengthPctVol: number,
   { locale = 'en-GB', units = 'metric' as 'metric' | 'us', prefix = 'none' as const } = {},
-) => strengthWords(strengthPctVol, { locale, units, prefix }).replaceAll('\u00a0', ' ')
+) =>
+  strengthWords(strengthPctVol, { locale, units, prefix, words: paperWords({}) }).replaceAll(
+    '\u00a0',
+    ' ',
+  )
 
 describe('strengthWords', () => {
+  it('says it in Polish as Polish labels do, and reads that back', () => {
+    const polish = {
+      locale: 'pl-PL',
+      units: 'metric',
+      words: paperWords({ language: 'pl' }),
+    } as const
+    for (const [prefix, said] of [
+      ['none', '29,5 % obj.'],
+      ['alc', 'alk. 29,5 % obj.'],
+      ['alcohol', 'alkohol 29,5 % obj.'],
+    ] as const) {
+      expect(strengthWords(29.5, { ...polish, prefix }).replaceAll('\u00a0', ' ')).toBe(said)
+      expect(readStrength(said)).toBe(29.5)
+    }
+  })
+
   it.each([
     [30, '30 % vol'],
     [29.53, '29.5 % vol'],
@@ -21,7 +42,12 @@ describe('strengthWords', () => {
   it('has at most one decimal, the law’s unit, and only what may precede it', () => {
     for (let strength = 0; strength <= 96; strength += 0.37)
       for (const prefix of ['none', 'alc', 'alcohol'] as const) {
-        const said = strengthWords(strength, { locale: 'en-GB', units: 'metric', prefix })
+        const said = strengthWords(strength, {
+          locale: 'en-GB',
+          units: 'metric',
+          prefix,
+          words: paperWords({}),
+        })
         const [, before = '', number = '', unit = ''] =
           /^(?:([a-z.]+)\u00a0)?([\d.]+)\u00a0(.*)$/.exec(said) ?? []
         expect(['', ...strengthForm.mayPrecede]).toContain(before)

@@ -92,6 +92,16 @@ describe('usualText', () => {
     expect(text({ name: '2024' })).toMatchObject({ name: '2024', vintage: '' })
   })
 
+  it('speaks Polish in a Polish cellar', () => {
+    const polish = text({}, { locale: 'pl-PL', language: 'pl' })
+    expect(plain(polish.strength)).toBe('30 % obj.')
+    expect(plain(polish.bottled)).toBe('Butelkowano 8 września 2025')
+    expect(polish.kind).toBe('Likier: orzech włoski zielony')
+    expect(polish.ingredients).toBe('Spirytus, orzech włoski zielony, cukier, woda')
+    expect(polish.cautions).toContain('Trzymać z dala od dzieci.')
+    for (const said of Object.values(polish)) expect(said).not.toMatch(/batch|bottled|spirit\b/i)
+  })
+
   it('speaks the units and the drinks of the country', () => {
     const american = text({}, { units: 'us', locale: 'en-US' })
     expect(plain(american.volume)).toBe('16.9 fl oz (500 mL)')

@@ -25,9 +25,9 @@ const design = {
 const part = { front: 'Przód', neck: 'Szyjka' } as const
 
 const prefix = {
-  none: '30 % vol',
-  alc: 'alk. 30 % vol',
-  alcohol: 'alkohol 30 % vol',
+  none: '30 % obj.',
+  alc: 'alk. 30 % obj.',
+  alcohol: 'alkohol 30 % obj.',
 } as const
 
 const problem = {
@@ -43,7 +43,7 @@ const problem = {
   codeLeftOut: 'Nie ma miejsca na kod: jest pominięty.',
   emblemLeftOut: 'Nie ma miejsca na butelkę: jest pominięta.',
   strengthForm:
-    'Mocy nie zapisano tak, jak wymaga prawo: liczba z najwyżej jednym miejscem po przecinku i „% vol”, a przed nią, jeśli chcesz, „alk.” lub „alkohol”.',
+    'Mocy nie zapisano tak, jak wymaga prawo: liczba z najwyżej jednym miejscem po przecinku i „% obj.”, a przed nią, jeśli chcesz, „alk.” lub „alkohol”.',
   strengthOff: 'Mówi {{value}}, a w księdze jest {{limit}}.',
 } as const
 

@@ -6,6 +6,7 @@ import { useTimes } from '../../../parts/time/use-times.ts'
 import { TasteAxis, type MoveOf } from '../../../../shared/schemas/moves.ts'
 import type { ShelfPage } from '../../../../shared/schemas/shelf.ts'
 import styles from './lot.module.css'
+import { numberFormat } from '../../../parts/formatters/formatters.ts'
 
 export function TastingList({ page: { tastings } }: { page: ShelfPage }) {
   const t = useWords()
@@ -41,7 +42,7 @@ export function TastingList({ page: { tastings } }: { page: ShelfPage }) {
 function Scores({ move: { scores } }: { move: MoveOf<'taste'> }) {
   const t = useWords()
   const { locale } = useSettings()
-  const plain = new Intl.NumberFormat(locale, { maximumFractionDigits: 1 })
+  const plain = numberFormat(locale, { maximumFractionDigits: 1 })
   const given = TasteAxis.options.flatMap((axis) => {
     const score = scores[axis]
     return score === undefined ? [] : [{ axis, score }]

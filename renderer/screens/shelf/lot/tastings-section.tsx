@@ -18,6 +18,7 @@ import type { Acts } from '../acts/use-acts.ts'
 import { SideBySide } from './side-by-side.tsx'
 import { TastingList } from './tasting-list.tsx'
 import styles from './lot.module.css'
+import { collatorOf } from '../../../parts/formatters/formatters.ts'
 
 interface TastingsSectionProps {
   page: ShelfPage
@@ -106,7 +107,7 @@ function CompareChoice({ lotId, value, onChange }: CompareChoiceProps) {
   const bottles = useRead('bottles.list', {}).data ?? []
   const others = bottles.filter(({ id }) => id !== lotId)
   if (others.length === 0) return null
-  const collator = new Intl.Collator(locale, { numeric: true })
+  const collator = collatorOf(locale)
   return (
     <div className={styles.compareChoice}>
       <ChoiceField

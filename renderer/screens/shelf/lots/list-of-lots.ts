@@ -2,6 +2,7 @@
 import { Verdict } from '../../../../shared/schemas/moves.ts'
 import type { ShelfLot } from '../../../../shared/schemas/shelf.ts'
 import { plain } from '../../../parts/names/plain.ts'
+import { collatorOf } from '../../../parts/formatters/formatters.ts'
 
 /** A lot with the names that it is found and sorted by. */
 export interface ListedLot {
@@ -69,7 +70,7 @@ export function filteredLots(
 }
 
 export function sortedLots(all: readonly ListedLot[], order: Order, locale: string): ListedLot[] {
-  const collator = new Intl.Collator(locale, { numeric: true })
+  const collator = collatorOf(locale)
   const direction = order.isDescending ? -1 : 1
   const byName = (a: ListedLot, b: ListedLot) =>
     collator.compare(a.shelfLot.lot.name, b.shelfLot.lot.name) ||

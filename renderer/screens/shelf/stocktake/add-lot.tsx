@@ -4,6 +4,7 @@ import { useSettings } from '../../../app/settings.tsx'
 import { ChoiceField } from '../../../parts/fields/choice-field.tsx'
 import { useQuantities } from '../../../parts/quantity/use-quantities.ts'
 import type { BottleLot } from '../../../../shared/schemas/cellar.ts'
+import { collatorOf } from '../../../parts/formatters/formatters.ts'
 
 interface AddLotProps {
   /** Those that are not in the list yet. */
@@ -16,7 +17,7 @@ export function AddLot({ lots, onAdd }: AddLotProps) {
   const { locale } = useSettings()
   const { size } = useQuantities()
   if (lots.length === 0) return null
-  const collator = new Intl.Collator(locale, { numeric: true })
+  const collator = collatorOf(locale)
   return (
     <ChoiceField
       label={t('shelf.stocktake.add')}

@@ -1,6 +1,7 @@
 /** A count of one place against the book: which lots, how many, and the moves that put it right. */
 import type { BottleLot } from '../../../../shared/schemas/cellar.ts'
 import type { MoveOf } from '../../../../shared/schemas/moves.ts'
+import { collatorOf } from '../../../parts/formatters/formatters.ts'
 
 /** What the maker counted, by lot: a whole number, or undefined while it cannot be read. */
 export type Counts = ReadonlyMap<string, number | undefined>
@@ -25,7 +26,7 @@ export function stocktakeRows(
   addedIds: readonly string[],
   locale: string,
 ): StocktakeRow[] {
-  const collator = new Intl.Collator(locale, { numeric: true })
+  const collator = collatorOf(locale)
   const rowOf = (lot: BottleLot, isAdded: boolean): StocktakeRow => {
     const booked = bookedOn(lot, shelfId)
     return { lot, booked, elsewhere: lot.count - booked, isAdded }
