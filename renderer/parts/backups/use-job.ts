@@ -1,5 +1,5 @@
 /** Work on a backup or export that this window asked for: begun, asked after while it runs, stopped. */
-import { useState } from 'react'
+import { useEffect, useState } from 'react'
 import { useQueryClient } from '@tanstack/react-query'
 import type { SafekeepingJob } from '../../../shared/schemas/safekeeping.ts'
 import { newId } from '../../app/new-id.ts'
@@ -84,7 +84,13 @@ export function useSalvageJob(): Work & { begin: () => void } {
 
 export function useExportJob(): Work & { begin: (folder: string | undefined) => void } {
   const { begin, ...work } = useJob()
+  const client = useQueryClient()
   const start = useAsk('exports.start')
+  const isMade = work.job?.state === 'done'
+  // A list of exports that stands open has one more.
+  useEffect(() => {
+    if (isMade) void client.invalidateQueries({ queryKey: ['exports.list'] })
+  }, [client, isMade])
   return {
     ...work,
     begin: (folder) =>

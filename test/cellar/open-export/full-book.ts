@@ -3,7 +3,7 @@ import { randomUUID } from 'node:crypto'
 import { mkdtempSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { dirname, join } from 'node:path'
-import { putBatch } from '../../../main/cellar/batch-store.ts'
+import { openBatchWithMoves, putBatch } from '../../../main/cellar/batch-store.ts'
 import { putPublished, setFeedSecret } from '../../../main/cellar/calendar-store.ts'
 import { putDraft } from '../../../main/cellar/draft-store.ts'
 import { putFruit } from '../../../main/cellar/fruit-store.ts'
@@ -48,6 +48,8 @@ export function fullBook(): string {
   amend('amended', { ...water(1 / 3), note: oddText }, 2)
   amend('undo', water(101), 3)
   amend('struck', null, 4)
+  const brought = { id: 'brought', name: 'Brought', colour: '#112233', note: '', openedAt: at }
+  openBatchWithMoves(book, brought)
   changeSettings(book, { currency: 'PLN', units: 'us' })
   putShelf(book, { id: 's', name: 'Cellar', temperatureC: 12.1, light: 'dim', isRetired: true })
   putFruit(book, { fruit: { ...fruit, nameEn: oddText.trim() }, origin: 'edited', changedAt: at })

@@ -135,7 +135,7 @@ describe('an export', () => {
       format: 'ratafia-cellar',
       version: 1,
       currency: 'PLN',
-      counts: { moves: 2, jars: 1, batches: 1 },
+      counts: { moves: 2, jars: 1, batches: 2 },
     })
     expect(manifest?.data.find(({ name }) => name === 'data/move.jsonl')?.rows).toBe(6)
   })
