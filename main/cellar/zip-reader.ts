@@ -49,7 +49,10 @@ export interface OpenZip {
 }
 
 async function directoryOf(handle: FileHandle): Promise<Map<string, ZipEntry>> {
-  const { size } = await handle.stat()
+  const about = await handle.stat()
+  const { size } = about
+  // A folder can be opened, too.
+  if (!about.isFile()) throw new ZipProblem('notAZip', 'this is no file')
   const tail = await bytesAt(handle, Math.max(0, size - endBytes - mostComment), size)
   const end = tail.lastIndexOf(Buffer.from('PK\x05\x06', 'latin1'))
   if (end < 0 || end + endBytes > tail.length) {

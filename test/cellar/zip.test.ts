@@ -90,6 +90,7 @@ describe('a zip file', () => {
     expect(await problemOf(() => all(file, 'one'))).toBe('notAZip')
     writeFileSync(file, '')
     expect(await problemOf(() => all(file, 'one'))).toBe('notAZip')
+    expect(await problemOf(() => all(tmpdir(), 'one'))).toBe('notAZip')
     const sound = await written()
     expect(await problemOf(() => all(sound, '../one.txt'))).toBe('damaged')
   })

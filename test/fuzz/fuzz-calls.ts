@@ -118,7 +118,8 @@ async function oneBook(round: Round, said: SaidErrors): Promise<void> {
     if (hasWritten && !mayWrite) fault('wrote', channel, index, asked())
     for (const told of said.crashes()) fault('crash', channel, index, `${told}\n${asked()}`)
     if (index % 250 === 249) await mustAddUp(ask, (told) => fault('unsound', channel, index, told))
-    if (reply?.ok) await whenDone(ask, reply.value)
+    if (reply?.ok && (await whenDone(ask, reply.value)) === 'internal')
+      fault('internal', channel, index, asked())
     round.onCall(counts)
   }
 
@@ -166,15 +167,16 @@ const asking =
     return reply.value
   }
 
-/** Waits for what a call has begun, so that what it writes is not laid at the door of the next. */
-async function whenDone(ask: Asks, begun: unknown): Promise<void> {
-  const job = SafekeepingJob.safeParse(begun)
-  if (!job.success) return
-  let { state } = job.data
-  while (state === 'running') {
+/** Waits for what a call has begun, so that what it writes is not laid at the door of the next; how it failed. */
+async function whenDone(ask: Asks, begun: unknown): Promise<string | undefined> {
+  const parsed = SafekeepingJob.safeParse(begun)
+  if (!parsed.success) return undefined
+  let job = parsed.data
+  while (job.state === 'running') {
     await pause(10)
-    state = SafekeepingJob.parse(await ask('backups.job', { jobId: job.data.jobId })).state
+    job = SafekeepingJob.parse(await ask('backups.job', { jobId: job.jobId }))
   }
+  return job.failure
 }
 
 const areaOf = (channel: string) => channel.split('.')[0] ?? channel

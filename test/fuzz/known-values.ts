@@ -29,6 +29,10 @@ export function knownValues(): KnownValues {
     if (kept.length > keptOfAName) kept.shift()
   }
 
+  function comesHome({ jarId, batchId }: { jarId: unknown; batchId: unknown }) {
+    if (!onPaper.test(String(batchId))) batchByJar.set(jarId, batchId)
+  }
+
   return {
     learn: (area, value) => {
       let left = mostLookedAt
@@ -36,12 +40,12 @@ export function knownValues(): KnownValues {
         left -= 1
         if (left < 0 || found === null || found === undefined) return
         if (typeof found === 'string') {
-          if (isTelling(name)) keep(name, found)
+          if (isTelling(name) && !onPaper.test(found)) keep(name, found)
         } else if (Array.isArray(found)) {
           for (const each of found) look(oneOf(name), each)
         } else if (typeof found === 'object') {
           keep(name, found)
-          if ('jarId' in found && 'batchId' in found) batchByJar.set(found.jarId, found.batchId)
+          if ('jarId' in found && 'batchId' in found) comesHome(found)
           for (const [key, each] of Object.entries(found)) look(nameIn(name, key), each)
         }
       }
@@ -108,5 +112,8 @@ export const oneOf = (name: string): string =>
   (name.endsWith('Id') ? name : name.replace(/(?<=ch|sh)es$|(?<=[^s])s$/, ''))
 
 const pluralsOfTheirOwn: Readonly<Record<string, string>> = { own: 'sheet', usual: 'sheet' }
+
+/** What a draft calls its batch, jars and lots: no book has them. */
+const onPaper = /^draft(-|$)/
 
 const isTelling = (name: string) => /(Id|^id|^at|^key|^name|At|secret)$/.test(name)

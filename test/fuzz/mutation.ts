@@ -81,7 +81,9 @@ type Holder = Record<string | number, unknown>
 
 export function mutated(request: unknown, changes: readonly Mutation[]): unknown {
   const root: Holder = { request: structuredClone(request) }
-  for (const { at, what, by } of changes) {
+  for (const { at, what, by: given } of changes) {
+    // A copy: the same list put into itself would have no end.
+    const by = structuredClone(given)
     const places = placesIn(root)
     const place = places[at % places.length]
     if (!place) continue
@@ -91,7 +93,7 @@ export function mutated(request: unknown, changes: readonly Mutation[]): unknown
     else if (what === 'add') addTo(there, at, by)
     else if (what === 'double' && Array.isArray(there))
       holder[key] = [...(there as unknown[]), ...(there as unknown[])]
-    else if (what === 'nest') holder[key] = nested(there, at % 3 === 0 ? 2000 : 3)
+    else if (what === 'nest') holder[key] = nested(there, at % 3 === 0 ? 500 : 3)
     else holder[key] = by
   }
   return root['request']

@@ -34,6 +34,16 @@ export interface Surroundings {
   readonly now: () => Date
 }
 
+const idPattern = '^[A-Za-z0-9_-]{1,64}$'
+
+/** What a move of this kind makes, and must not be there yet. */
+const madeBy: Readonly<Record<string, string>> = {
+  buy: 'lotId',
+  bottle: 'bottleLotId',
+  bringIn: 'bottleLotId',
+  openBottle: 'openedId',
+}
+
 const any = fc.nat(0x7fff_ffff)
 
 export function validRequest(
@@ -70,8 +80,12 @@ export function validRequest(
   function objectOf(of: JsonSchema, name: string): fc.Arbitrary<unknown> {
     const { properties = {}, required = [], additionalProperties } = of
     if (typeof additionalProperties === 'object') return dictionaryOf(of, additionalProperties)
+    const makes = madeBy[String(properties['kind']?.const)]
     const model = Object.fromEntries(
-      Object.entries(properties).map(([key, each]) => [key, valueOf(each, nameIn(name, key))]),
+      Object.entries(properties).map(([key, each]) => [
+        key,
+        valueOf(each, key === makes ? 'newId' : nameIn(name, key)),
+      ]),
     )
     const drawn = fc.record(model, { requiredKeys: [...required], noNullPrototype: true })
     return 'batchId' in properties ? fc.tuple(any, drawn).map(atHome) : drawn
@@ -91,8 +105,11 @@ export function validRequest(
   }
 
   function arrayOf({ items = {}, minItems = 0, maxItems = 100 }: JsonSchema, name: string) {
-    const few = Math.min(maxItems, Math.max(minItems, 1) + 2)
-    return fc.array(valueOf(items, oneOf(name)), { minLength: minItems, maxLength: few })
+    const each = valueOf(items, oneOf(name))
+    const least = Math.max(minItems, 1)
+    const few = (maxLength: number) => fc.array(each, { minLength: minItems, maxLength })
+    // One refused move refuses all of a request.
+    return fc.oneof(few(Math.min(maxItems, least)), few(Math.min(maxItems, least + 2)))
   }
 
   /** Half of the time something that the book or an earlier call has, where there is one. */
@@ -102,7 +119,9 @@ export function validRequest(
       .map(([choice, made, turns]) => {
         if (choice % 2 === 0) return made
         const found = known.pick(name, choice >> 1, (value) => couldBe(value, of))
-        return found === undefined ? made : turned(structuredClone(found), turns)
+        if (found === undefined) return made
+        const again = turned(structuredClone(found), turns) as Record<string, unknown>
+        return 'batchId' in again ? atHome([choice >> 2, again]) : again
       })
   }
 
@@ -114,12 +133,13 @@ export function validRequest(
     if (of.pattern === undefined) return freeText(of, name)
     if (name === 'place')
       return fc.tuple(any, freshId).map(([choice, fresh]) => placeOf(choice, fresh))
-    const fresh = of.pattern.startsWith('^[A-Za-z0-9_-]{1,64}')
-      ? freshId
-      : fc.stringMatching(new RegExp(of.pattern))
+    const pattern = new RegExp(of.pattern)
+    const fits = (value: unknown) => typeof value === 'string' && pattern.test(value)
+    const fresh = of.pattern === idPattern ? freshId : fc.stringMatching(pattern)
+    const freshOneIn = name === 'key' || name === 'newId' ? 1.1 : 6
     return fc.tuple(any, fresh).map(([choice, made]) => {
-      if (choice % 6 === 0) return made
-      return known.pick(name, choice >> 3, (value) => typeof value === 'string') ?? made
+      if (choice % 100 < 100 / freshOneIn) return made
+      return known.pick(name, choice >> 3, fits) ?? made
     })
   }
 

@@ -44,7 +44,8 @@ export function describeSolution(
   return {
     volumeMl,
     densityKgPerM3: (1000 * (ethanolG + waterG + sugarG + acidG + solublesG)) / volumeMl,
-    strengthPctVol: (1e5 * ethanolG) / ethanolDensityKgPerM3 / volumeAt20Ml,
+    // Pure ethanol is 100 % vol, and rounding must not make it more.
+    strengthPctVol: Math.min(100, (1e5 * ethanolG) / ethanolDensityKgPerM3 / volumeAt20Ml),
     sugarGPerL: (1000 * sugarG) / volumeAt20Ml,
     apparentBrix: brixShown(solution, volumeAt20Ml),
   }

@@ -109,6 +109,13 @@ describe('describeSolution', () => {
     ).toThrow(RangeError)
   })
 
+  it('finds pure ethanol 100 % vol, never more by rounding', () => {
+    for (const ethanolG of [0.1, 0.7, 1.3, 153.85, 8431.7])
+      expect(
+        describeSolution({ ethanolG, waterG: 0, sugarG: 0 }).strengthPctVol,
+      ).toBeLessThanOrEqual(100)
+  })
+
   it('leaves what it is given as it was', () => {
     const frozen = Object.freeze({ ethanolG: 40, waterG: 60, sugarG: 10 })
     expect(describeSolution(frozen)).toEqual(describeSolution({ ...frozen }))
