@@ -29,7 +29,7 @@ test('the whole demo goes out, and comes in on another machine', async ({
   })
   expect((await new AxeBuilder({ page }).analyze()).violations).toEqual([])
   const exports = join(folder, 'exports')
-  expect(readdirSync(exports)).toEqual([expect.stringMatching(/^demo.*\.cellar\.zip$/)])
+  expect(readdirSync(exports)).toEqual([expect.stringMatching(/^alder-end-demo.*\.cellar\.zip$/)])
 
   const other = await startHost(join(folder, 'other', 'cellar.ratafia'))
   await page.goto(other.link)
