@@ -19,17 +19,37 @@ void i18n.use(initReactI18next).init({
 })
 
 /** Fetched when first spoken, so that a window in English starts without them. */
-const further = {
-  pl: async () => (await import('./pl.ts')).pl,
-} satisfies Record<Exclude<Language, 'en'>, () => Promise<object>>
+const further: Readonly<Record<Exclude<Language, 'en'>, () => Promise<Further>>> = {
+  pl: async () => {
+    const { pl, inPolish } = await import('./pl.ts')
+    return { words: pl, sayLibrary: inPolish }
+  },
+}
+
+interface Further {
+  readonly words: object
+  /** The library's own sentences come in English from the service. */
+  readonly sayLibrary: (text: string) => string
+}
+
+const libraries = new Map<Language, Further['sayLibrary']>()
+
+/** Facts, cautions and explanations of the program's library, which are English where they come from. */
+export const sayLibraryIn = (language: Language): Further['sayLibrary'] =>
+  libraries.get(language) ?? asItIs
+
+const asItIs = (text: string): string => text
 
 let wanted: Language = 'en'
 
 /** Puts the window into a language; of two asked for in a row the later one stays. */
 export async function speak(language: Language): Promise<void> {
   wanted = language
-  if (language !== 'en' && !i18n.hasResourceBundle(language, 'words'))
-    i18n.addResourceBundle(language, 'words', await further[language]())
+  if (language !== 'en' && !i18n.hasResourceBundle(language, 'words')) {
+    const { words, sayLibrary } = await further[language]()
+    i18n.addResourceBundle(language, 'words', words)
+    libraries.set(language, sayLibrary)
+  }
   if (wanted !== language) return
   // Before whoever listens is told.
   setSpokenLanguage(language)

@@ -20,6 +20,8 @@ import { termHelp, terms } from './pl/terms.ts'
 import { today } from './pl/today.ts'
 import { tour } from './pl/tour.ts'
 
+export { inPolish } from './pl/library.ts'
+
 export const pl = {
   codes,
   parts,

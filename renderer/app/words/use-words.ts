@@ -5,7 +5,7 @@
 import type { Language } from '../../../shared/language.ts'
 import { useSyncExternalStore } from 'react'
 import type { en } from './en.ts'
-import { i18n } from './i18n.ts'
+import { i18n, sayLibraryIn } from './i18n.ts'
 
 type PluralEnding = '_zero' | '_one' | '_two' | '_few' | '_many' | '_other'
 type Stem<Key extends string> = Key extends `${infer Word}${PluralEnding}` ? Word : Key
@@ -82,3 +82,6 @@ export const useWords = (): Words => useSpeech().words
 
 /** Words that are a list, such as the steps of a method. */
 export const useWordList = (): WordLists => useSpeech().lists
+
+/** Says what the library says; a maker's own words come back as they are. */
+export const useLibraryWords = (): ((text: string) => string) => sayLibraryIn(useLanguage())

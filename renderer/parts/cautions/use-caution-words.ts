@@ -1,5 +1,5 @@
 /** A caution in words: what it is, and what to do, with the numbers that raised it. */
-import { useWords } from '../../app/words/use-words.ts'
+import { useLibraryWords, useWords } from '../../app/words/use-words.ts'
 import type { Caution } from '../../../shared/schemas/cellar.ts'
 import { useSettings } from '../../app/settings.tsx'
 import { useFruitName, useFruits } from '../names/use-names.ts'
@@ -9,6 +9,7 @@ import { useTimes } from '../time/use-times.ts'
 
 export function useCautionWords(): (caution: Caution) => { title: string; text: string } {
   const t = useWords()
+  const say = useLibraryWords()
   const { locale } = useSettings()
   const quantities = useQuantities()
   const times = useTimes()
@@ -47,7 +48,7 @@ export function useCautionWords(): (caution: Caution) => { title: string; text: 
         limit: limit === undefined ? '' : amount(code, limit),
         since: since === undefined ? '' : times.day(since),
         // The library's own words: they are facts about one fruit, not phrases of the screen.
-        hazards: fruit?.hazards.join(' ') ?? '',
+        hazards: fruit?.hazards.map(say).join(' ') ?? '',
       }),
     }
   }

@@ -1,5 +1,5 @@
 /** How a result was come by: what was taken, the method in words, where from, and how far it holds. */
-import { useWords } from '../../app/words/use-words.ts'
+import { useLibraryWords, useWords } from '../../app/words/use-words.ts'
 import { benchInputs, type BenchReply } from '../../../shared/schemas/bench.ts'
 import { Fold } from './fold.tsx'
 import { Measured } from './measured.tsx'
@@ -7,6 +7,7 @@ import styles from './how-computed.module.css'
 
 export function HowComputed({ reply }: { reply: BenchReply }) {
   const t = useWords()
+  const say = useLibraryWords()
   return (
     <Fold title={t('bench.how.title')}>
       <dl className={styles.taken}>
@@ -21,14 +22,14 @@ export function HowComputed({ reply }: { reply: BenchReply }) {
       </dl>
       {reply.explanations.map(({ id, method, source, limits, uncertainty }) => (
         <section key={id} className={styles.method}>
-          <p>{method}</p>
+          <p>{say(method)}</p>
           <dl className={styles.facts}>
             <dt>{t('bench.how.source')}</dt>
-            <dd>{source}</dd>
+            <dd>{say(source)}</dd>
             <dt>{t('bench.how.limits')}</dt>
-            <dd>{limits}</dd>
+            <dd>{say(limits)}</dd>
             <dt>{t('bench.how.uncertainty')}</dt>
-            <dd>{uncertainty}</dd>
+            <dd>{say(uncertainty)}</dd>
           </dl>
         </section>
       ))}

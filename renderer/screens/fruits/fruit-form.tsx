@@ -2,7 +2,7 @@
 import { useState } from 'react'
 import type { Fruit } from '../../../shared/schemas/fruits.ts'
 import { useWrite } from '../../app/queries.ts'
-import { useWords } from '../../app/words/use-words.ts'
+import { useLibraryWords, useWords } from '../../app/words/use-words.ts'
 import { Button } from '../../parts/button/button.tsx'
 import { Form } from '../../parts/dialog/form.tsx'
 import { DialogActions } from '../../parts/dialog/sheet-dialog.tsx'
@@ -12,6 +12,7 @@ import { TextInput } from '../../parts/fields/text-input.tsx'
 import { Section } from '../../parts/page/page.tsx'
 import { CompositionFields } from './composition-fields.tsx'
 import { nameOfRanged, rangedFields, type RangedField } from './facts.ts'
+import { useFruitName } from '../../parts/names/use-names.ts'
 import { draftOf, fruitOfDraft, type FruitDraft } from './fruit-draft.ts'
 import styles from './fruit-form.module.css'
 import { knownKinds } from './kinds.ts'
@@ -32,8 +33,16 @@ const unitOfRanged: Readonly<Record<RangedField, RangeUnit>> = {
 
 export function FruitForm({ fruit, onClose }: { fruit: Fruit; onClose: () => void }) {
   const t = useWords()
+  const say = useLibraryWords()
+  const fruitName = useFruitName()
   const keep = useWrite('fruits.keep')
-  const [draft, setDraft] = useState(() => draftOf(fruit))
+  const [draft, setDraft] = useState(() =>
+    draftOf({
+      ...fruit,
+      preparation: say(fruit.preparation),
+      hazards: fruit.hazards.map(say),
+    }),
+  )
   const [wasTried, setTried] = useState(false)
   const change = (changed: Partial<FruitDraft>) => setDraft({ ...draft, ...changed })
   const kept = fruitOfDraft(draft, fruit)
@@ -45,7 +54,7 @@ export function FruitForm({ fruit, onClose }: { fruit: Fruit; onClose: () => voi
   }
 
   return (
-    <Form onSubmit={submit} aria-label={t('fruits.form.title', { name: fruit.nameEn })}>
+    <Form onSubmit={submit} aria-label={t('fruits.form.title', { name: fruitName(fruit) })}>
       <div className={styles.sections}>
         <NameFields {...fields} />
         <LiquidFields {...fields} />

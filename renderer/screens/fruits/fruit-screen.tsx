@@ -3,7 +3,7 @@ import { useState } from 'react'
 import { Link } from 'wouter'
 import type { FruitPage } from '../../../shared/schemas/fruits.ts'
 import { useRead } from '../../app/queries.ts'
-import { useWords } from '../../app/words/use-words.ts'
+import { useLibraryWords, useWords } from '../../app/words/use-words.ts'
 import { Button } from '../../parts/button/button.tsx'
 import { ReadState } from '../../parts/failure/read-state.tsx'
 import { useFruitName } from '../../parts/names/use-names.ts'
@@ -57,6 +57,7 @@ function Shown({ page, onEdit, hasFocus }: ShownProps) {
   const t = useWords()
   const { fruit, origin } = page
   const name = useFruitName()(fruit)
+  const say = useLibraryWords()
   const [isAdding, setAdding] = useState(false)
   const [isResetting, setResetting] = useState(false)
   return (
@@ -83,7 +84,7 @@ function Shown({ page, onEdit, hasFocus }: ShownProps) {
         <SeasonSection page={page} />
         {fruit.preparation !== '' && (
           <Section title={t('fruits.page.preparation')}>
-            <p>{fruit.preparation}</p>
+            <p>{say(fruit.preparation)}</p>
             <SourceNote code={fruit.sources['preparation']} meanings={page.sourceMeanings} />
           </Section>
         )}
@@ -127,12 +128,13 @@ function Lead({ page }: { page: FruitPage }) {
 
 function Hazards({ page: { fruit, sourceMeanings } }: { page: FruitPage }) {
   const t = useWords()
+  const say = useLibraryWords()
   return (
     <Section title={t('fruits.page.cautions')}>
       <ul className={styles.hazards}>
         {fruit.hazards.map((hazard, index) => (
           <li key={hazard} className={styles.hazard}>
-            <p>{hazard}</p>
+            <p>{say(hazard)}</p>
             <SourceNote code={fruit.sources[`hazards.${index}`]} meanings={sourceMeanings} />
           </li>
         ))}
