@@ -128,7 +128,8 @@ for (const colorScheme of ['light', 'dark'] as const)
         await box(page, 'Refractometer shows').fill('20.4')
         await answerOf(page)
       }
-      const folded = page.getByRole('button', { expanded: false })
+      // Question marks beside terms open over the page, and are looked at by their own test.
+      const folded = page.getByRole('button', { expanded: false }).filter({ hasNotText: /^\?$/ })
       while ((await folded.count()) > 0) await folded.first().click()
       await expectAxeClean(page)
     }
