@@ -5,6 +5,7 @@ import { useWrite } from '../../app/queries.ts'
 import { useWords } from '../../app/words/use-words.ts'
 import { Restore } from '../../parts/backups/restore.tsx'
 import { Button } from '../../parts/button/button.tsx'
+import { BringIn } from '../../parts/exports/bring-in.tsx'
 import { FailureNote } from '../../parts/failure/failure-note.tsx'
 import { Section } from '../../parts/page/page.tsx'
 import { Salvage } from './salvage.tsx'
@@ -33,6 +34,10 @@ export function RescueScreen({ state }: { state: RescueState }) {
       <Section title={t('safekeeping.restore.title')}>
         <p className={styles.quiet}>{t('safekeeping.restore.text')}</p>
         <Restore />
+      </Section>
+      <Section title={t('exports.in.title')}>
+        <p className={styles.quiet}>{t('exports.in.text')}</p>
+        <BringIn />
       </Section>
       {!isEmpty && (
         <Section title={t('safekeeping.rescue.salvage.title')}>

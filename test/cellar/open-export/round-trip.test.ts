@@ -1,26 +1,29 @@
-import { copyFileSync, mkdtempSync, readdirSync, readFileSync } from 'node:fs'
+import { createHash } from 'node:crypto'
+import { copyFileSync, mkdtempSync, readdirSync, readFileSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { dirname, join } from 'node:path'
 import { Ajv2020 } from 'ajv/dist/2020.js'
 import Database from 'better-sqlite3'
 import fc from 'fast-check'
-import { unzipSync } from 'fflate'
+import { unzipSync, zipSync } from 'fflate'
 import { describe, expect, it } from 'vitest'
 import { bookFacts } from '../../../main/cellar/book-facts.ts'
 import { derivedTables } from '../../../main/cellar/derived-tables.ts'
-import { migrate } from '../../../main/cellar/migrate.ts'
+import { migrate, newestVersion } from '../../../main/cellar/migrate.ts'
+import { migrations } from '../../../main/cellar/migrations.ts'
+import { makeBook } from '../../../main/cellar/open-book.ts'
 import {
   bookTables,
   openRow,
   rawRows,
   rowCount,
 } from '../../../main/cellar/open-export/book-tables.ts'
-import { foundExport } from '../../../main/cellar/open-export/export-file.ts'
+import { dataEntry, foundExport } from '../../../main/cellar/open-export/export-file.ts'
 import { readExport } from '../../../main/cellar/open-export/read-export.ts'
 import { rowSchemas } from '../../../main/cellar/open-export/row-schemas.ts'
 import { firstDifference } from '../../../main/cellar/open-export/same-rows.ts'
 import { histories, play } from '../../engine/ledger/random-history.ts'
-import { filledBook } from '../filled-book.ts'
+import { filledBook, newBookFile } from '../filled-book.ts'
 import { bookOf, exportOf, fullBook, oddText } from './full-book.ts'
 
 const broughtBack = async (file: string): Promise<string> => {
@@ -185,6 +188,50 @@ describe('openRow', () => {
         isCancelled: true,
         sequence: 3,
       })
+    })
+  })
+})
+
+describe('an export of an older book', () => {
+  it('comes in by the schema it was made with, and is then brought up like any older book', async () => {
+    const older = newBookFile()
+    const version = 40
+    makeBook(
+      older,
+      migrations.filter((step) => step.version <= version),
+    )
+    const db = new Database(older)
+    db.exec(`INSERT INTO shelf VALUES ('s', 'Cellar', 12.1, 'dim', 1)`)
+    db.exec(`INSERT INTO batch VALUES ('b', 'Damson', '#4a2545', '', '2026-01-01T00:00:00Z')`)
+    const data = bookTables(db).map((table) => {
+      const text = [...rawRows(db, table)]
+        .map((raw) => `${JSON.stringify(openRow(table, raw))}\n`)
+        .join('')
+      const sha256 = createHash('sha256').update(text).digest('hex')
+      return { table, text, part: { rows: rowCount(db, table), bytes: text.length, sha256 } }
+    })
+    expect(data.map(({ table }) => table.name)).not.toContain('season_plan')
+    db.close()
+    const { manifest } = await foundExport(exported)
+    const parts = data.map(({ table, part }) => ({ ...part, name: dataEntry(table.name) }))
+    const file = join(mkdtempSync(join(tmpdir(), 'older-')), 'older.cellar.zip')
+    const entries = {
+      'manifest.json': JSON.stringify({ ...manifest, schemaVersion: version, data: parts }),
+      ...Object.fromEntries(data.map(({ table, text }) => [dataEntry(table.name), text])),
+    }
+    writeFileSync(
+      file,
+      zipSync(
+        Object.fromEntries(
+          Object.entries(entries).map(([name, text]) => [name, Buffer.from(text)]),
+        ),
+      ),
+    )
+    withBooks([await broughtBack(file)], ([back]) => {
+      expect(back?.pragma('user_version', { simple: true })).toBe(newestVersion)
+      expect(back?.prepare('SELECT name, temperature_c FROM shelf').raw().all()).toEqual([
+        ['Cellar', 12.1],
+      ])
     })
   })
 })
