@@ -9,11 +9,12 @@ import styles from './dilution-picture.module.css'
 
 type Dilution = Extract<BenchPicture, { kind: 'dilution' }>
 
-const width = 540
+const width = 568
 const wide = 92
 const tall = 190
 const floor = 212
-const lefts = { spirit: 6, water: 150, together: 318 }
+// Words stand centred under each measure, and may be wider than it.
+const lefts = { spirit: 34, water: 178, together: 346 }
 
 export function DilutionPicture({ picture }: { picture: Dilution }) {
   const t = useWords()

@@ -444,7 +444,7 @@ const lineage = {
   lead: 'Od zakupu po każdy kieliszek: co gdzie jest teraz.',
   label: 'Rodowód jako obraz, od lewej do prawej',
   show: 'Grubość pokazuje',
-  amounts: { mass: 'Masę', ethanolG: 'Etanol', sugarG: 'Cukier' },
+  amounts: { mass: 'Masa', ethanolG: 'Etanol', sugarG: 'Cukier' },
   hint: 'Wskaż miejsce albo przejdź do niego klawiaturą: powie, co przyszło i co wyszło.',
   node: '{{name}}: przeszło {{amount}}.',
   nodeIn: 'Z: {{parts}}.',
