@@ -1,4 +1,5 @@
-/** Everything the screens say, in Polish; what is not here yet is said in English. */
+/** Everything the screens say, in Polish. */
+import type { en } from './en.ts'
 import { batch } from './pl/batch.ts'
 import { bench } from './pl/bench.ts'
 import { codes } from './pl/codes.ts'
@@ -19,6 +20,7 @@ import { shell } from './pl/shell.ts'
 import { termHelp, terms } from './pl/terms.ts'
 import { today } from './pl/today.ts'
 import { tour } from './pl/tour.ts'
+import type { Translated } from './translated.ts'
 
 export { inPolish } from './pl/library.ts'
 
@@ -44,4 +46,4 @@ export const pl = {
   today,
   tour,
   ...screens,
-} as const
+} as const satisfies Translated<typeof en, 'one' | 'few' | 'many' | 'other'>

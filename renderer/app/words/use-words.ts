@@ -7,7 +7,8 @@ import { useSyncExternalStore } from 'react'
 import type { en } from './en.ts'
 import { i18n, sayLibraryIn } from './i18n.ts'
 
-type PluralEnding = '_zero' | '_one' | '_two' | '_few' | '_many' | '_other'
+export type PluralForm = 'zero' | 'one' | 'two' | 'few' | 'many' | 'other'
+type PluralEnding = `_${PluralForm}`
 type Stem<Key extends string> = Key extends `${infer Word}${PluralEnding}` ? Word : Key
 
 /** Paths to what is a `Leaf` in the words; a list is one leaf and not its lines. */
@@ -41,7 +42,7 @@ function speechIn(language: Language): Speech {
   const plain = new Map<WordKey, string>()
   return {
     words(key, values) {
-      if (values) return translate(key, values)
+      if (values) return withOneStop(translate(key, values))
       const known = plain.get(key)
       if (known !== undefined) return known
       const word = translate(key)
@@ -56,6 +57,9 @@ type Lookup = (
   key: WordListKey,
   how: Readonly<Record<string, string | number | true>>,
 ) => readonly string[]
+
+/** An abbreviation at the end, as in "30 % obj.", brings the sentence's full stop with it. */
+const withOneStop = (sentence: string): string => sentence.replaceAll(/(?<!\.)\.\.(?!\.)/g, '.')
 
 const speeches = new Map<Language, Speech>()
 
