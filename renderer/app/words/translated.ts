@@ -2,8 +2,6 @@
  * What another language must say: the same keys as English, and for each counted word all the forms
  * that the language counts in. A missing one does not compile.
  */
-import type { PluralForm } from './use-words.ts'
-
 /** English counts "one" and "other"; what stands before the ending is the word. */
 type Counted<Key> = Key extends `${infer Word}_one` ? Word : never
 
@@ -13,7 +11,7 @@ type IsCounted<Key, Keys> = Key extends `${infer Word}_${'one' | 'other'}`
     : false
   : false
 
-export type Translated<Tree, Form extends PluralForm> = {
+export type Translated<Tree, Form extends Intl.LDMLPluralRule> = {
   readonly [
     Key in keyof Tree as IsCounted<Key, keyof Tree> extends true ? never : Key
   ]: Tree[Key] extends string

@@ -7,8 +7,7 @@ import { useSyncExternalStore } from 'react'
 import type { en } from './en.ts'
 import { i18n, sayLibraryIn } from './i18n.ts'
 
-export type PluralForm = 'zero' | 'one' | 'two' | 'few' | 'many' | 'other'
-type PluralEnding = `_${PluralForm}`
+type PluralEnding = `_${Intl.LDMLPluralRule}`
 type Stem<Key extends string> = Key extends `${infer Word}${PluralEnding}` ? Word : Key
 
 /** Paths to what is a `Leaf` in the words; a list is one leaf and not its lines. */
