@@ -2,37 +2,19 @@
 import { existsSync, mkdirSync } from 'node:fs'
 import { dirname } from 'node:path'
 import { backupsIn, failureOfSystem, foundBackup, tryFolder } from '../../cellar/backup-file.ts'
-import { removeBookFiles } from '../../cellar/open-book.ts'
 import { folderOf, readWhereabouts, usualFolder } from '../../cellar/whereabouts.ts'
-import type { BackupFolder } from '../../../shared/schemas/safekeeping.ts'
 import { note, noteMade } from '../backup-job.ts'
 import { backupState, startBackup } from '../backups.ts'
+import { listedFolder } from '../listed-folder.ts'
 import { mustBePath } from '../machine-path.ts'
+import { replaceBook } from '../replace-book.ts'
 import { notFound, ServiceError } from '../service-error.ts'
-import type { Session } from '../session.ts'
 import type { ChannelsOf, Handlers } from './handler.ts'
 
 const failed = (error: unknown): ServiceError => {
   const failure = failureOfSystem(error)
   if (!failure) throw error
   return new ServiceError('backupFailed', `the folder will not do: ${failure}`, { failure })
-}
-
-async function listed({ options }: Session, asked: string | undefined): Promise<BackupFolder> {
-  const usual = usualFolder(options.ownFile)
-  const folder = asked ?? folderOf(options.ownFile, readWhereabouts(options.ownFile))
-  try {
-    return { folder, failure: null, backups: await backupsIn(mustBePath(folder)) }
-  } catch (error) {
-    const failure = failureOfSystem(error)
-    if (!failure) throw error
-    // The usual folder is made with the first backup.
-    return {
-      folder,
-      failure: folder === usual && failure === 'folderGone' ? null : failure,
-      backups: [],
-    }
-  }
 }
 
 /** Made here and nowhere else: a stick that is away must not be taken for an empty folder. */
@@ -51,7 +33,13 @@ async function chosenFolder(folder: string): Promise<string> {
 
 export const backupHandlers: Handlers<ChannelsOf<'backups'>> = {
   'backups.state': (session) => backupState(session),
-  'backups.list': (session, { folder }) => listed(session, folder),
+  'backups.list': async ({ options: { ownFile } }, { folder: asked }) => {
+    const { files, ...listed } = await listedFolder(
+      asked ?? folderOf(ownFile, readWhereabouts(ownFile)),
+      { usual: usualFolder(ownFile), read: backupsIn },
+    )
+    return { ...listed, backups: files }
+  },
   'backups.change': async (session, { folder, schedule }) => {
     const { ownFile } = session.options
     const isUsual = folder === usualFolder(ownFile)
@@ -80,22 +68,17 @@ export const backupHandlers: Handlers<ChannelsOf<'backups'>> = {
   'backups.job': ({ jobs }, { jobId }) => jobs.state(jobId),
   'backups.cancel': ({ jobs }, { jobId }) => jobs.cancel(jobId),
   'backups.restore': async (session, { file }) => {
-    const { ownFile, newId } = session.options
-    const into = `${ownFile}.restoring`
-    removeBookFiles(into)
-    try {
-      await session.jobs.run({
-        jobId: newId(),
-        kind: 'look',
-        order: () => ({ task: 'unpack', file: mustBePath(file), into }),
-      })
-      const { manifest, bytes } = await foundBackup(file)
-      if (!manifest) throw notFound('backup', file)
-      const asideFile = await session.replaceOwn(into)
-      noteMade(ownFile, { manifest, file, bytes })
-      return { asideFile, manifest }
-    } finally {
-      removeBookFiles(into)
-    }
+    const { asideFile, made } = await replaceBook(session, {
+      ending: 'restoring',
+      kind: 'look',
+      order: (into) => ({ task: 'unpack', file: mustBePath(file), into }),
+      made: async () => {
+        const { manifest, bytes } = await foundBackup(file)
+        if (!manifest) throw notFound('backup', file)
+        return { manifest, bytes, file }
+      },
+    })
+    noteMade(session.options.ownFile, made)
+    return { asideFile, manifest: made.manifest }
   },
 }
