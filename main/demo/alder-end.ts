@@ -9,6 +9,7 @@ import type { Laid } from './bottle-years.ts'
 import { cellarHand } from './cellar-hand.ts'
 import { atHour, lastTime, yearOf } from './days.ts'
 import { openDiary } from './diary.ts'
+import { planFromElsewhere } from './from-elsewhere.ts'
 import { houseBlend } from './house-blend.ts'
 import { pantryKeeper } from './pantry-keeper.ts'
 import { planLately } from './lately.ts'
@@ -39,6 +40,7 @@ export async function fillDemo(dispatch: Dispatch, now: Date): Promise<void> {
   diary.at(atHour(lastTime([3, 20], nowMs - 400 * msPerDay, 0), 11), (ms) =>
     pantry.weighSugar(230, ms),
   )
+  planFromElsewhere(hand, diary, nowMs)
   planLately(diary, laid, nowMs)
   await diary.live()
 }
