@@ -78,13 +78,17 @@ test('answers calls from the page, good and bad, and keeps what was written', as
 
 test('tells the page of every write until it stops listening', async ({ launched }) => {
   const page = await (await launched()).page()
+  // The window keeps the language that it first guesses: that write is over before any is counted.
+  await expect
+    .poll(() => callIn(page, 'cellar.status', {}))
+    .toMatchObject({ value: { settings: { language: 'en' } } })
+  const told = () => page.evaluate(() => (window as unknown as { told: number }).told)
   await page.evaluate(() => {
     const { ratafia } = window as unknown as { ratafia: Bridge }
     const counted = window as unknown as { told: number; stop: () => void }
     counted.told = 0
     counted.stop = ratafia.onChange(() => void counted.told++)
   })
-  const told = () => page.evaluate(() => (window as unknown as { told: number }).told)
   await callIn(page, 'jars.add', { jars: [jar] })
   await expect.poll(told).toBe(1)
   await page.evaluate(() => (window as unknown as { stop: () => void }).stop())

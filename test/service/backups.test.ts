@@ -244,7 +244,7 @@ describe('a book of an older schema', () => {
     const { ownFile } = kept.options
     const db = new Database(ownFile)
     db.exec('DROP TABLE put_off; DROP TABLE calendar_entry; DROP TABLE calendar_feed')
-    db.exec('DROP TABLE reminder; DROP TABLE spirit_shut')
+    db.exec('DROP TABLE reminder; DROP TABLE spirit_shut; DROP TABLE batch_with_moves')
     db.pragma('user_version = 60')
     db.close()
     const again = await trial({ ownFile, backsUp: true })
