@@ -154,6 +154,10 @@ export const SeasonLimit = z.enum([
   'fruitWeeks',
   /** The wish itself says at most so much. */
   'wish',
+  /** What is missing would not fill even the smallest jars far enough. */
+  'tooLittle',
+  /** The engine could not make the recipe. */
+  'recipe',
 ])
 export type SeasonLimit = z.infer<typeof SeasonLimit>
 
@@ -294,9 +298,12 @@ export const SeasonTotals = z.strictObject({
 })
 export type SeasonTotals = z.infer<typeof SeasonTotals>
 
-/** A limit that is reached: how much of how much, and in which weeks every jar of a size is taken. */
+/**
+ * A limit that is reached: how much of how much, and in which weeks every jar of a size is taken.
+ * Jars without a size: no two of them are free together when they are needed.
+ */
 export const SeasonBinding = z.strictObject({
-  limit: SeasonLimit,
+  limit: SeasonLimit.extract(['jars', 'money', 'shelf', 'spirit', 'fruitWeeks']),
   used: amount,
   of: amount,
   unit: z.enum(['jars', 'minor', 'bottles', 'ml', 'weeks']),

@@ -1,64 +1,76 @@
-/** Which limits a season reaches, and which of them each kind that is short is short for. */
+/** Which limits a season reaches, by why its kinds are short, and which of them cut a kind. */
 import type { SeasonBinding, SeasonLimit, SeasonSpan } from '../../../shared/schemas/season.ts'
 import type { SeasonFacts } from './season-facts.ts'
 import { startWeeks, type KindAsked } from './season-kinds.ts'
 import type { JarClass } from './season-program.ts'
 import { jarClasses } from './season-question.ts'
 import type { Reckoned } from './reckon-season.ts'
+import { shortReasons } from './short-reasons.ts'
 
-/** Whole bottles are counted, parts of them planned: the last tenth of a limit is no room. */
-const usedUp = 0.9
+/** Why each kind is short, in their order. */
+export function reasonsBehind(
+  kinds: readonly KindAsked[],
+  { asked, solved, shortMl }: Reckoned,
+): SeasonLimit[][] {
+  const found = shortReasons(asked.question, solved)
+  return kinds.map(({ fruit }, index) => {
+    if ((shortMl[index] ?? 0) === 0) return []
+    return asked.tooLittle.has(fruit.id) ? ['tooLittle'] : (found[index] ?? [])
+  })
+}
 
 export function bindingLimits(
   facts: SeasonFacts,
   kinds: readonly KindAsked[],
-  reckoned: Reckoned,
+  { totals, placed, asked }: Reckoned,
+  reasons: readonly (readonly SeasonLimit[])[],
 ): SeasonBinding[] {
-  const { totals, shortMl, placed, asked } = reckoned
-  const shortIds = kinds.flatMap(({ fruit }, index) => ((shortMl[index] ?? 0) > 0 ? fruit.id : []))
-  if (shortIds.length === 0) return []
   const { limits } = facts.wishes
-  const binding: SeasonBinding[] = []
+  const shortOf = (limit: SeasonLimit): KindAsked[] =>
+    kinds.filter((_, index) => reasons[index]?.includes(limit))
   const reached = (
-    limit: SeasonLimit,
+    limit: SeasonBinding['limit'],
     unit: SeasonBinding['unit'],
     used: number,
-    of: number | undefined,
-  ) => {
-    if (of !== undefined && used >= usedUp * of)
-      binding.push({ limit, used, of, unit, weeks: [], kindIds: shortIds })
+    of = 0,
+  ): SeasonBinding[] => {
+    const kindIds = shortOf(limit).map(({ fruit }) => fruit.id)
+    return kindIds.length > 0 ? [{ limit, used, of, unit, weeks: [], kindIds }] : []
   }
-  for (const jarClass of jarClasses(facts)) {
-    const weeks = fullWeeks(jarClass, placed.spans)
-    const kindIds = kinds.flatMap((kind, index) =>
-      (shortMl[index] ?? 0) > 0 && stands(kind, weeks) ? kind.fruit.id : [],
-    )
+  const spirit = {
+    atHandMl: asked.spirits.reduce((sum, one) => sum + one.atHandMl, 0),
+    usedMl: totals.spirits.reduce((sum, { volumeMl }) => sum + volumeMl, 0),
+  }
+  return [
+    ...fullJars(facts, shortOf('jars'), placed.spans),
+    ...reached('money', 'minor', totals.moneyMinor, limits.moneyMinor),
+    ...reached('shelf', 'bottles', totals.bottles, limits.shelfBottles),
+    ...reached('spirit', 'ml', spirit.usedMl, spirit.atHandMl),
+    ...reached('fruitWeeks', 'weeks', 0),
+  ]
+}
+
+/** Sizes of which every jar is taken in weeks that a kind short of jars would want; then no two at once. */
+function fullJars(
+  facts: SeasonFacts,
+  short: readonly KindAsked[],
+  spans: readonly SeasonSpan[],
+): SeasonBinding[] {
+  const ofSizes = jarClasses(facts).flatMap((jarClass): SeasonBinding[] => {
+    const weeks = fullWeeks(jarClass, spans)
+    const kindIds = short.filter((kind) => stands(kind, weeks)).map(({ fruit }) => fruit.id)
     const count = jarClass.jarIds.length
     const { capacityMl } = jarClass
-    if (kindIds.length > 0)
-      binding.push({
-        limit: 'jars',
-        used: count,
-        of: count,
-        unit: 'jars',
-        capacityMl,
-        weeks,
-        kindIds,
-      })
-  }
-  reached('money', 'minor', totals.moneyMinor, limits.moneyMinor)
-  reached('shelf', 'bottles', totals.bottles, limits.shelfBottles)
-  if (limits.isSpiritAtHandOnly) {
-    const atHandMl = asked.spirits.reduce((sum, one) => sum + one.atHandMl, 0)
-    const usedMl = totals.spirits.reduce((sum, { volumeMl }) => sum + volumeMl, 0)
-    reached('spirit', 'ml', usedMl, atHandMl)
-  }
-  const closed = kinds.flatMap((kind, index) =>
-    (shortMl[index] ?? 0) > 0 && startWeeks(kind).length === 0 ? kind.fruit.id : [],
-  )
-  if (closed.length > 0)
-    binding.push({ limit: 'fruitWeeks', used: 0, of: 0, unit: 'weeks', weeks: [], kindIds: closed })
-  return binding
+    return kindIds.length === 0
+      ? []
+      : [{ limit: 'jars', used: count, of: count, unit: 'jars', capacityMl, weeks, kindIds }]
+  })
+  const told = new Set(ofSizes.flatMap(({ kindIds }) => kindIds))
+  const kindIds = short.map(({ fruit }) => fruit.id).filter((id) => !told.has(id))
+  const count = facts.jars.length
+  return kindIds.length === 0 || count === 0
+    ? ofSizes
+    : [...ofSizes, { limit: 'jars', used: count, of: count, unit: 'jars', weeks: [], kindIds }]
 }
 
 /** Weeks of the year in which every jar of the size is taken, or being washed. */
@@ -80,16 +92,9 @@ function stands(kind: KindAsked, weeks: readonly number[]): boolean {
   )
 }
 
-/** Why a kind is short, or kept low: what is known without asking the program again. */
-export function cutBy(
-  kind: KindAsked,
-  shortMl: number,
-  binding: readonly SeasonBinding[],
-): SeasonLimit[] {
-  const { demand, fruit } = kind
+/** Why a kind is short, and whether it is kept low by a wish. */
+export function cutBy({ demand }: KindAsked, reasons: readonly SeasonLimit[]): SeasonLimit[] {
   const neededMl = demand.needs.reduce((sum, { volumeMl }) => sum + volumeMl, 0)
   const isCapped = demand.atMostMl !== undefined && neededMl > demand.atMostMl
-  const limits = binding.filter(({ kindIds }) => kindIds.includes(fruit.id)).map((b) => b.limit)
-  const own: SeasonLimit[] = shortMl > 0 ? (limits.length > 0 ? limits : ['jars']) : []
-  return [...new Set<SeasonLimit>([...own, ...(isCapped ? (['wish'] as const) : [])])]
+  return [...reasons, ...(isCapped ? (['wish'] as const) : [])]
 }

@@ -43,8 +43,8 @@ export class JarRoom {
     this.#bottlesLeft = question.shelfBottles ?? Infinity
   }
 
-  /** As much fruit as money, shelf, spirit and pantry still allow. */
-  kgAllowed(wayIndex: number): number {
+  /** As much fruit as each of them still allows. */
+  allowedKg(wayIndex: number): Readonly<Record<'money' | 'shelf' | 'spirit' | 'pantry', number>> {
     const { lPerKg, spiritMlPerKg } = this.question.ways[wayIndex] as Way
     const perL = this.#minorPerL[wayIndex] ?? 0
     const byMoney = perL > 0 ? this.#moneyLeft / perL / lPerKg : Infinity
@@ -52,7 +52,12 @@ export class JarRoom {
     const bySpirit = spiritMlPerKg.map((ml, index) =>
       ml > 0 ? (this.#spiritLeft[index] as number) / ml : Infinity,
     )
-    return Math.max(0, Math.min(this.#kgLeft[wayIndex] as number, byMoney, byShelf, ...bySpirit))
+    return {
+      money: byMoney,
+      shelf: byShelf,
+      spirit: Math.min(Infinity, ...bySpirit),
+      pantry: this.#kgLeft[wayIndex] as number,
+    }
   }
 
   freeFor(way: Way, week: number): FreeJars {

@@ -20,7 +20,10 @@ export interface LoadShape {
   readonly jarWeeks: number
 }
 
-/** The thriftiest are enough: those that waste more room are hardly ever the better choice. */
+/**
+ * The thriftiest are enough: those that waste more room are hardly ever the better choice. Every
+ * single pair is there, so that what fits any jars at all is found.
+ */
 const mostShapes = 150
 
 /** The thriftiest with jar room first. */
@@ -52,8 +55,13 @@ export function loadShapes(
       return [{ steep, settle, wants, leastKg, mostKg, jarLWeeks, jarWeeks }]
     }),
   )
-  return shapes.sort((a, b) => a.jarWeeks - b.jarWeeks).slice(0, mostShapes)
+  const isPair = ({ steep, settle }: LoadShape) => countOf(steep) === 1 && countOf(settle) === 1
+  return shapes
+    .sort((a, b) => a.jarWeeks - b.jarWeeks)
+    .filter((shape, index) => index < mostShapes || isPair(shape))
 }
+
+const countOf = (jars: readonly number[]): number => jars.reduce((sum, count) => sum + count, 0)
 
 /** Every one or two jars there are, as counts of each class. */
 function setsOfJars(classes: readonly JarClass[]): number[][] {

@@ -17,7 +17,7 @@ import type {
   SeasonStep,
 } from '../../../shared/schemas/season.ts'
 import type { DraftFacts } from '../drafting/buying.ts'
-import { bindingLimits, cutBy } from './binding-limits.ts'
+import { bindingLimits, cutBy, reasonsBehind } from './binding-limits.ts'
 import { reckonSeason, type Reckoned, type Reckoning } from './reckon-season.ts'
 import type { SeasonFacts } from './season-facts.ts'
 import { seasonKinds, type KindAsked } from './season-kinds.ts'
@@ -77,10 +77,10 @@ export function planSeason(facts: SeasonFacts, options: PlanOptions): SeasonPlan
     secondsLeft: () => solvedBy - clock(),
     onGap: (gapShare) => tell({ step: 'covering', progress: begins.covering, gapShare }),
   }
-  const reckoned = reckonSeason(reckoning)
-  const bare = planOf(facts, kinds, reckoned, notices, clock())
-  if (!isExplained) return bare
-  tell({ step: 'placing', progress: begins.placing, plan: bare })
+  const first = reckonSeason(reckoning)
+  const made = planOf(facts, kinds, first, notices, clock())
+  if (!isExplained) return made
+  tell({ step: 'placing', progress: begins.placing, plan: made })
 
   const asking = (): Reckoning => ({
     facts,
@@ -89,6 +89,13 @@ export function planSeason(facts: SeasonFacts, options: PlanOptions): SeasonPlan
     solve,
     secondsLeft: timeLeft(clock, questionShare * timeLimitSeconds),
   })
+  // Where time was up, the time of one question goes on with the plan itself: else what an eased
+  // limit seems to bring could be no more than a longer search.
+  const longer = first.solved.isProven ? first : reckonSeason({ ...asking(), known: first.solved })
+  const isBetter = longer.solved.sum < first.solved.sum
+  const reckoned = isBetter ? longer : first
+  const bare = isBetter ? planOf(facts, kinds, longer, notices, clock()) : made
+
   const asked = reckoned.totals.shortMl > 0 ? easings(reckoning) : []
   const reliefs = asked.flatMap((easing, index) => {
     const done = index / asked.length
@@ -124,7 +131,7 @@ function planOf(
   seconds: number,
 ): SeasonPlan {
   const { batches, purchases, totals, solved, placed, asked } = reckoned
-  const binding = bindingLimits(facts, kinds, reckoned)
+  const reasons = reasonsBehind(kinds, reckoned)
   return {
     madeAt: instant(facts.nowMs),
     startAt: instant(mondayMs(facts.startMs)),
@@ -136,7 +143,7 @@ function planOf(
       return told(kind, {
         batches,
         shortMl,
-        cutBy: cutBy(kind, shortMl, binding),
+        cutBy: cutBy(kind, reasons[index] ?? []),
         minorPerL: way && totals.moneyMinor > 0 ? minorPerL(way, asked.question) : undefined,
       })
     }),
@@ -151,7 +158,7 @@ function planOf(
     spans: [...placed.spans],
     purchases: [...purchases],
     totals,
-    binding,
+    binding: bindingLimits(facts, kinds, reckoned, reasons),
     reliefs: [],
     variants: [],
     proof: { isProven: solved.isProven, gapShare: solved.gapShare, seconds },

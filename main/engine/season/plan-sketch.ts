@@ -36,7 +36,7 @@ export class PlanSketch {
   readonly question: SeasonQuestion
   readonly loads = new Set<Load>()
   readonly madeL: number[]
-  readonly #room: JarRoom
+  readonly room: JarRoom
   readonly #settled: readonly Settled[]
   readonly #shapes: readonly (readonly LoadShape[])[]
   readonly #mostL: readonly number[]
@@ -48,17 +48,17 @@ export class PlanSketch {
     const { kinds, ways, classes, cleaningWeeks } = question
     this.question = question
     this.madeL = kinds.map(() => 0)
-    this.#room = new JarRoom(question)
+    this.room = new JarRoom(question)
     this.#shapes = ways.map((way) => loadShapes(way, classes, cleaningWeeks))
     this.#mostL = kinds.map((_, index) => mostL(question, index))
     this.#leastL = ways.map((way) => leastL(way, classes))
     const perMinor = weightOfMinor(question)
     this.#weightPerKg = ways.map((way) => perMinor * minorPerL(way, question) * way.lPerKg)
-    this.#settled = begun?.settled ?? question.mustSettle.map((must) => findJars(this.#room, must))
+    this.#settled = begun?.settled ?? question.mustSettle.map((must) => findJars(this.room, must))
     begun?.settled.forEach(({ jars }, index) => {
       const { fromWeek, toWeek } = question.mustSettle[index] as MustSettle
       const span = [fromWeek, toWeek + cleaningWeeks] as const
-      jars.forEach((count, classIndex) => this.#room.occupy(classIndex, span, count))
+      jars.forEach((count, classIndex) => this.room.occupy(classIndex, span, count))
     })
     begun?.loads.forEach((load) => this.lay(load))
   }
@@ -69,13 +69,13 @@ export class PlanSketch {
 
   lay(load: Load): void {
     this.loads.add(load)
-    this.#room.lay(load)
+    this.room.lay(load)
     this.#make(load, 1)
   }
 
   takeBack(load: Load): void {
     this.loads.delete(load)
-    this.#room.takeBack(load)
+    this.room.takeBack(load)
     this.#make(load, -1)
   }
 
@@ -94,24 +94,58 @@ export class PlanSketch {
     return laid
   }
 
-  /** Jars that are not full take more of what is wanted. */
-  fillUp(): void {
-    const { kinds, ways, classes } = this.question
-    for (const load of this.loads) {
-      const { kindIndex, lPerKg, steepMlPerKg, settleMlPerKg } = ways[load.wayIndex] as Way
-      const shortL = (kinds[kindIndex]?.wantedL ?? 0) - (this.madeL[kindIndex] as number)
-      const roomKg = (jars: readonly number[], mlPerKg: number) =>
-        jars.reduce((sum, count, at) => sum + count * (classes[at]?.capacityMl ?? 0), 0) *
-        (safeFillFraction / mlPerKg)
-      const mostKg = Math.min(
-        roomKg(load.steep, steepMlPerKg),
-        roomKg(load.settle, settleMlPerKg),
-        load.kg + Math.min(shortL / lPerKg, this.#room.kgAllowed(load.wayIndex)),
+  /** Whatever still fits: jars that are not full first, then further ones. */
+  complete(): void {
+    this.#fillUp()
+    this.cover()
+    this.#fillUp()
+  }
+
+  #fillUp(): void {
+    // A copy: what is laid again would come round again.
+    const before = [...this.loads]
+    for (const load of before) {
+      const { kindIndex, lPerKg } = this.question.ways[load.wayIndex] as Way
+      const moreKg = Math.min(
+        this.roomKg(load),
+        this.#shortL(kindIndex) / lPerKg,
+        this.#allowedKg(load.wayIndex),
       )
-      if (mostKg - load.kg < leastRestL) continue
+      if (moreKg <= 0) continue
       this.takeBack(load)
-      this.lay({ ...load, kg: mostKg })
+      this.lay({ ...load, kg: load.kg + moreKg })
     }
+  }
+
+  /** How much more fruit the jars of a load can take. */
+  roomKg({ wayIndex, kg, steep, settle }: Load): number {
+    const { classes, ways } = this.question
+    const { steepMlPerKg, settleMlPerKg } = ways[wayIndex] as Way
+    const safeMl = (jars: readonly number[]) =>
+      safeFillFraction *
+      jars.reduce((sum, count, index) => sum + count * (classes[index]?.capacityMl ?? 0), 0)
+    return Math.min(safeMl(steep) / steepMlPerKg, safeMl(settle) / settleMlPerKg) - kg
+  }
+
+  /** The least fruit for jars that are free from a week on; infinite where none are. */
+  leastKg(wayIndex: number, week: number): number {
+    const free = this.room.freeFor(this.question.ways[wayIndex] as Way, week)
+    const open = (this.#shapes[wayIndex] ?? []).filter((shape) => fits(shape, free))
+    return Math.min(Infinity, ...open.map((shape) => shape.leastKg))
+  }
+
+  /** As much of a kind as may still be made. */
+  leftL(kindIndex: number): number {
+    return (this.#mostL[kindIndex] as number) - (this.madeL[kindIndex] as number)
+  }
+
+  #shortL(kindIndex: number): number {
+    return (this.question.kinds[kindIndex]?.wantedL ?? 0) - (this.madeL[kindIndex] as number)
+  }
+
+  #allowedKg(wayIndex: number): number {
+    const { money, shelf, spirit, pantry } = this.room.allowedKg(wayIndex)
+    return Math.max(0, Math.min(money, shelf, spirit, pantry))
   }
 
   /** The weights of the program: what is uncovered, trouble, what is over, and money. */
@@ -159,19 +193,17 @@ export class PlanSketch {
   }
 
   #bestLoad(kindIndex: number, stray: Stray): Load | undefined {
-    const { kinds, ways } = this.question
-    const madeL = this.madeL[kindIndex] as number
-    const shortL = (kinds[kindIndex]?.wantedL ?? 0) - madeL
-    const leftL = (this.#mostL[kindIndex] as number) - madeL
+    const shortL = this.#shortL(kindIndex)
+    const leftL = this.leftL(kindIndex)
     let best: Load | undefined
     let bestScore = Infinity
-    ways.forEach((way, wayIndex) => {
+    this.question.ways.forEach((way, wayIndex) => {
       if (way.kindIndex !== kindIndex) return
-      const allowedKg = Math.min(leftL / way.lPerKg, this.#room.kgAllowed(wayIndex))
+      const allowedKg = Math.min(leftL / way.lPerKg, this.#allowedKg(wayIndex))
       const smallestL = this.#leastL[wayIndex] as number
       const first = stray.start(way.starts.length)
       const open = [...way.starts.slice(first), ...way.starts.slice(0, first)]
-        .map(({ week }) => ({ week, free: this.#room.freeFor(way, week) }))
+        .map(({ week }) => ({ week, free: this.room.freeFor(way, week) }))
         .filter(({ free }) => isAnyFree(free.steep) && isAnyFree(free.settle))
       if (open.length === 0) return
       for (const shape of this.#shapes[wayIndex] ?? []) {

@@ -1,4 +1,5 @@
 /** Each load as a batch on paper: in its jars, with its dates, run through the engine once more. */
+import type { Jar } from '../../../shared/schemas/cellar.ts'
 import type { DraftSpec, DraftVessel } from '../../../shared/schemas/drafts.ts'
 import type { SeasonBatch } from '../../../shared/schemas/season.ts'
 import { msPerDay } from '../../../shared/spans-of-time.ts'
@@ -21,6 +22,7 @@ export interface BatchMaking {
 
 /** A draft names at most so many steeping jars. */
 const mostSteepJars = 6
+const longestName = 120
 const daysPerMonth = 30.44
 
 export function seasonBatch(placedLoad: PlacedLoad, making: BatchMaking): SeasonBatch {
@@ -115,18 +117,37 @@ function specOf(
   }
 }
 
-/** A draft knows one jar for an extract: where it is shared among several, usual sizes stand in. */
+/** A draft knows one jar for an extract: several stand in it as one that holds as much as all. */
 function vesselsOf(
   steepJarIds: readonly string[],
   settleJarIds: readonly string[],
   { jars }: SeasonFacts,
 ): DraftSpec['vessels'] {
-  const vessel = (jarId: string): DraftVessel[] =>
-    jars
-      .filter(({ id }) => id === jarId)
-      .map(({ id, name, shape, capacityMl }) => ({ jarId: id, name, shape, capacityMl }))
-  return {
-    steep: steepJarIds.length <= mostSteepJars ? steepJarIds.flatMap(vessel) : [],
-    extracts: settleJarIds.length === 1 ? settleJarIds.flatMap(vessel) : [],
-  }
+  const jarsOf = (ids: readonly string[]) => jars.filter(({ id }) => ids.includes(id))
+  const own = jarsOf(steepJarIds).map(vesselOf)
+  const steep = [...own.slice(0, mostSteepJars - 1), ...together(own.slice(mostSteepJars - 1))]
+  return { steep, extracts: together(jarsOf(settleJarIds).map(vesselOf)) }
+}
+
+const vesselOf = ({ id, name, shape, capacityMl }: Jar): DraftVessel => ({
+  jarId: id,
+  name,
+  shape,
+  capacityMl,
+})
+
+/** One jar stays what it is. */
+function together(vessels: readonly DraftVessel[]): DraftVessel[] {
+  const [first] = vessels
+  if (!first || vessels.length === 1) return [...vessels]
+  return [
+    {
+      name: vessels
+        .map(({ name }) => name)
+        .join(' + ')
+        .slice(0, longestName),
+      shape: first.shape,
+      capacityMl: vessels.reduce((sum, { capacityMl }) => sum + capacityMl, 0),
+    },
+  ]
 }

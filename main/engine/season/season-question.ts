@@ -53,7 +53,8 @@ export function seasonQuestion(
           .filter((way) => way.kindIndex === kindIndex)
           .map((way) => leastL(way, classes))
         const leastMl = (1000 * Math.min(Infinity, ...leasts)) / mostShareOfWanted
-        return kind.demand.wantedMl > 0 && leasts.length > 0 && kind.demand.wantedMl < leastMl
+        const { wantedMl } = kind.demand
+        return wantedMl > 0 && Number.isFinite(leastMl) && wantedMl < leastMl
       })
       .map(({ fruit }) => fruit.id),
   )

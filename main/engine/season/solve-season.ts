@@ -61,6 +61,8 @@ const rounding = 1e-6
 
 /** Of the whole weight: nearer to the best is no better to a maker. */
 const enoughShare = 0.002
+/** What one limit brings is told by the glass. */
+const enoughShareOfCover = 0.0005
 
 /** Shares of the time: for the search, and kept back for money and trouble. */
 const searchShare = 0.65
@@ -71,7 +73,8 @@ const enoughSaved = 0.05
 const leastSeconds = 0.05
 
 export function solveSeason(question: SeasonQuestion, solving: Solving): SeasonSolved {
-  const { solve, secondsLeft, known, nearEnough = enoughShare, isCoverOnly = false } = solving
+  const { solve, secondsLeft, known, isCoverOnly = false } = solving
+  const { nearEnough = isCoverOnly ? enoughShareOfCover : enoughShare } = solving
   const wholeSeconds = secondsLeft()
   const keptBack = isCoverOnly ? 0 : savingShare * wholeSeconds
   const jars = jarProgram(question)
@@ -131,8 +134,7 @@ export function solveSeason(question: SeasonQuestion, solving: Solving): SeasonS
   }
 
   const filled = new PlanSketch(question, jars.loadingOf(best.values))
-  filled.fillUp()
-  filled.cover()
+  filled.complete()
   offer(jars.valuesOf(filled.loading))
   return {
     ...jars.loadingOf(best.values),

@@ -1,7 +1,8 @@
 /**
  * The best plan of a tiny season, found by trying every number of jars in every week. Written apart
  * from the program: capacity is counted week by week, and what is wanted is filled up to the brim.
- * Only for one way a kind, without taken jars, pantry, money or shelf limits and without prices.
+ * Money is spent where a coin covers most. Only for one way a kind, without taken jars, pantry and
+ * shelf limits.
  */
 import type { SeasonQuestion, Way } from '../../../main/engine/season/season-program.ts'
 
@@ -102,20 +103,47 @@ function allFillings(
   )
 }
 
+/** What stays uncovered, what is over, and money, when the jars are filled as well as money allows. */
 function uncovered(
-  { kinds }: SeasonQuestion,
+  question: SeasonQuestion,
   mostL: readonly number[],
   low: readonly number[],
   high: readonly number[],
 ): number {
-  return kinds.reduce((sum, { tiers, wantedL }, index) => {
-    const madeL = Math.max(low[index]!, Math.min(high[index]!, wantedL, mostL[index]!))
-    let leftL = madeL
-    const short = tiers.reduce((total, { priority, isSure, volumeMl }) => {
-      const missingL = Math.max(0, volumeMl / 1000 - leftL)
-      leftL = Math.max(0, leftL - volumeMl / 1000)
-      return total + litreShort[priority] * (isSure ? 2 : 1) * missingL
-    }, 0)
-    return sum + short + 0.1 * Math.max(0, madeL - wantedL)
-  }, 0)
+  const { kinds, moneyMinor = Infinity } = question
+  const minorPerL = kinds.map((_, index) => costOfL(question, index))
+  const dearest = Math.max(...minorPerL)
+  let leftMinor = moneyMinor - kinds.reduce((sum, _, k) => sum + low[k]! * minorPerL[k]!, 0)
+  if (leftMinor < -1e-6) return Infinity
+  let sum = kinds.reduce((over, { wantedL }, k) => over + 0.1 * Math.max(0, low[k]! - wantedL), 0)
+  const parts = kinds.flatMap(({ tiers, wantedL }, k) => {
+    let fromL = 0
+    return tiers.map(({ priority, isSure, volumeMl }) => {
+      const toL = fromL + volumeMl / 1000
+      const within = (litres: number) => Math.min(toL, Math.max(fromL, litres)) - fromL
+      const forced = within(low[k]!)
+      const open = within(Math.min(high[k]!, wantedL, mostL[k]!)) - forced
+      fromL = toL
+      const weight = litreShort[priority] * (isSure ? 2 : 1)
+      sum += weight * (volumeMl / 1000 - forced)
+      return { weight, perL: minorPerL[k]!, openL: Math.max(0, open) }
+    })
+  })
+  parts.sort((a, b) => b.weight * a.perL - a.weight * b.perL)
+  for (const { weight, perL, openL } of parts) {
+    const litres = perL > 0 ? Math.min(openL, leftMinor / perL) : openL
+    leftMinor -= litres * perL
+    sum -= weight * litres
+  }
+  const spentMinor = moneyMinor - leftMinor
+  return sum + (dearest > 0 && moneyMinor < Infinity ? spentMinor / dearest : 0)
+}
+
+/** All of it bought. */
+function costOfL({ ways, kinds, spirits, sweeteners, minorPerBottle }: SeasonQuestion, k: number) {
+  const way = ways.find(({ kindIndex }) => kindIndex === k)!
+  const spirit = way.spiritMlPerKg.reduce((sum, ml, i) => sum + ml * spirits[i]!.minorPerUnit, 0)
+  const sweet = way.sweetenerGPerKg.reduce((sum, g, i) => sum + g * sweeteners[i]!.minorPerUnit, 0)
+  const perBottle = (minorPerBottle * 1000) / kinds[k]!.bottleSizeMl
+  return (way.fruitMinorPerKg + spirit + sweet) / way.lPerKg + perBottle
 }

@@ -4,14 +4,19 @@ import { planSeason, type Progress } from '../../../main/engine/season/plan-seas
 import type { SeasonFacts } from '../../../main/engine/season/season-facts.ts'
 import type { SolveInteger } from '../../../main/engine/season/solve-season.ts'
 import { integerSolver } from '../../../main/service/integer-solver.ts'
+import type { Jar } from '../../../shared/schemas/cellar.ts'
+import type { DraftVessel } from '../../../shared/schemas/drafts.ts'
 import { SeasonPlan } from '../../../shared/schemas/season.ts'
 import { faultsOf } from './checked-plan.ts'
+import { seeded } from './season-questions.ts'
 import { cellar, jar, plainWishes, stock, wish } from './season-cellar.ts'
 
 let solve: SolveInteger
 beforeAll(async () => {
   solve = await integerSolver()
 })
+
+const largeJars = [jar('large', 10_000), jar('larger', 10_000), jar('largest', 15_000)]
 
 /** Time never runs out for the plan, only for one question of the solver. */
 const stopped = () => 0
@@ -31,6 +36,50 @@ const ofPantry = ({ pantry }: SeasonFacts) => ({
 })
 
 const kindOf = ({ kinds }: SeasonPlan, id: string) => kinds.find(({ kindId }) => kindId === id)!
+
+/** Jars, stocks, pantry, limits and standing batches at random, the same for the same seed. */
+function madeUp(seed: number): SeasonFacts {
+  const random = seeded(seed)
+  const upTo = (most: number) => Math.floor(random() * (most + 1))
+  const kindIds = ['sour_cherry', 'raspberry', 'damson', 'quince', 'sloe', 'blackcurrant']
+  const jars = Array.from({ length: 4 + upTo(6) }, (_, index) =>
+    jar(
+      `jar-${index}`,
+      [2000, 3000, 4000, 5000, 10_000][upTo(4)]!,
+      index % 4 === 3 ? 'demijohn' : 'jar',
+    ),
+  )
+  const base = cellar()
+  return {
+    ...base,
+    jars,
+    stocks: kindIds.map((id) => stock(id, upTo(2), 1 + upTo(8))),
+    wishes: {
+      ...plainWishes,
+      cleaningWeeks: upTo(2),
+      limits: {
+        isSpiritAtHandOnly: random() < 0.3,
+        ...(random() < 0.4 && { moneyMinor: 4000 + upTo(20_000) }),
+        ...(random() < 0.4 && { shelfBottles: 8 + upTo(30) }),
+      },
+    },
+    standing: {
+      jars: jars.slice(0, upTo(2)).map(({ id, capacityMl }) => ({
+        jarId: id,
+        batchId: `old-${id}`,
+        untilMs: base.nowMs + (10 + upTo(200)) * 24 * 3_600_000,
+        fillMl: capacityMl / 2,
+      })),
+      settles: [],
+      toCome: [],
+    },
+    pantry: {
+      fruits: [{ fruitId: 'raspberry', massG: upTo(3000) }],
+      spirits: [{ strengthPctVol: 96, volumeMl: 3000 + upTo(4000) }],
+      sweeteners: [{ id: 'sugar', massG: upTo(2000) }],
+    },
+  }
+}
 
 describe('planSeason', () => {
   it('lays down what is drunk in a year less what is left by then, and the checker finds no fault', () => {
@@ -93,6 +142,54 @@ describe('planSeason', () => {
     expect(kindOf(made, 'sour_cherry')).toMatchObject({ bottles: 0, cutBy: ['jars'] })
   })
 
+  it('says that one jar is none to settle in', () => {
+    const made = plan(cellar({ jars: [jar('only', 5000)], stocks: [stock('damson', 0, 3)] }))
+    expect(made.batches).toEqual([])
+    expect(made.notices.map(({ code }) => code)).not.toContain('tooLittleForAnyJar')
+    expect(kindOf(made, 'damson').cutBy).toEqual(['jars'])
+    expect(made.binding).toEqual([
+      { limit: 'jars', used: 1, of: 1, unit: 'jars', weeks: [], kindIds: ['damson'] },
+    ])
+  })
+
+  it('tells a rest that is too little for any jar from jars that are taken', () => {
+    // Two jars of 4 L give about 3.3 L of damson; 0.4 L more would not fill another load's jars.
+    const facts = cellar({
+      jars: [jar('a', 4000), jar('b', 4000)],
+      stocks: [stock('damson', 0, 3.7)],
+      wishes: { ...plainWishes, wishes: [wish('damson', { atMostMl: 3700 })] },
+    })
+    const made = plan(facts)
+    expect(kindOf(made, 'damson').shortMl).toBeGreaterThan(0)
+    expect(kindOf(made, 'damson').cutBy).toEqual(['tooLittle'])
+    expect(made.binding).toEqual([])
+  })
+
+  it.each([
+    { limits: { moneyMinor: 5000 }, eases: 'money', more: { moneyMinor: 15_000 }, jars: [] },
+    { limits: {}, eases: 'jars', more: {}, jars: [jar('one-more', 3000)] },
+  ] as const)(
+    'brings by easing $eases what the eased cellar itself plans',
+    ({ limits, eases, more, jars }) => {
+      const facts = (limit: object, extra: readonly Jar[]) =>
+        cellar({
+          stocks: [stock('sour_cherry', 0, 6), stock('quince', 0, 5)],
+          jars: [jar('a', 3000), jar('b', 3000), ...extra],
+          wishes: { ...plainWishes, limits: { isSpiritAtHandOnly: false, ...limit } },
+        })
+      const made = plan(facts(limits, []), true)
+      const relief = made.reliefs.find((one) => one.eases === eases)!
+      const really = plan(facts({ ...limits, ...more }, jars))
+      expect(relief.isProven && really.proof.isProven).toBe(true)
+      expect(relief.gainsMl).toBeGreaterThan(500)
+      const gainsMl = made.totals.shortMl - really.totals.shortMl
+      expect(Math.abs(relief.gainsMl - gainsMl)).toBeLessThan(30)
+      const costsMinor = really.totals.moneyMinor - made.totals.moneyMinor
+      // Purchases are rounded up to whole coins, bottles and corks to whole ones.
+      expect(Math.abs(relief.costsMinor - costsMinor)).toBeLessThan(300)
+    },
+  )
+
   it('plans from wishes alone where nothing was ever drunk, by the library, and says so', () => {
     const facts = cellar({
       stocks: [],
@@ -144,6 +241,16 @@ describe('planSeason', () => {
     expect(more.gainsMl).toBeGreaterThan(1000)
     expect(more.costsMinor).toBeGreaterThan(0)
     expect(more.costsMinor).toBeLessThanOrEqual(10_000 + 100)
+  })
+
+  it('names money where what is left of it makes no further batch', () => {
+    // A little below what the first batch of sour cherries wants: nine tenths are never spent.
+    const wishes = { ...plainWishes, limits: { isSpiritAtHandOnly: false, moneyMinor: 4000 } }
+    const facts = cellar({ wishes, stocks: [stock('sour_cherry', 0, 9)], jars: largeJars })
+    const made = plan(facts)
+    expect(made.totals.moneyMinor).toBeLessThan(0.9 * 4000)
+    expect(made.binding.map(({ limit }) => limit)).toEqual(['money'])
+    expect(kindOf(made, 'sour_cherry').cutBy).toEqual(['money'])
   })
 
   it('stays within the shelf, and pours only the spirit at hand when told so', () => {
@@ -232,6 +339,33 @@ describe('planSeason', () => {
     expect(made.proof.gapShare).toBeGreaterThan(0)
     expect(made.notices.map(({ code }) => code)).toContain('timeUp')
   })
+
+  it.each([1, 2, 3, 4, 5, 6, 7, 8])(
+    'makes a plan without faults, in which all that is short has its reasons, in made up cellar %i',
+    (seed) => {
+      const facts = madeUp(seed)
+      const made = plan(facts, false, 1)
+      expect(faultsOf(made, ofPantry(facts))).toEqual([])
+      expect(made.batches.length).toBeGreaterThan(0)
+      for (const { kindId, shortMl, cutBy } of made.kinds)
+        expect(shortMl === 0 || cutBy.length > 0, kindId).toBe(true)
+      const bound = new Set(made.binding.map(({ limit }) => limit))
+      for (const limit of ['jars', 'money', 'shelf', 'spirit'] as const)
+        expect(bound.has(limit)).toBe(made.kinds.some(({ cutBy }) => cutBy.includes(limit)))
+      const sizeMl = (all: readonly { jarId: string }[]) =>
+        facts.jars
+          .filter(({ id }) => all.some(({ jarId }) => jarId === id))
+          .reduce((sum, { capacityMl }) => sum + capacityMl, 0)
+      for (const { spec, steepJars, settleJars, replay } of made.batches) {
+        const capacityMl = (vessels: readonly DraftVessel[]) =>
+          vessels.reduce((sum, vessel) => sum + vessel.capacityMl, 0)
+        expect(spec.vessels.extracts).toHaveLength(1)
+        expect(capacityMl(spec.vessels.extracts)).toBe(sizeMl(settleJars))
+        expect(capacityMl(spec.vessels.steep)).toBe(sizeMl(steepJars))
+        expect(replay.isWithinBand).toBe(true)
+      }
+    },
+  )
 
   it('leaves out what would not half fill the smallest jars, and says so', () => {
     const made = plan(cellar({ stocks: [stock('quince', 0, 0.1)] }))

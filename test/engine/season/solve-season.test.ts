@@ -49,6 +49,40 @@ describe('solveSeason', () => {
     },
   )
 
+  it.each([1, 2, 3, 4, 5, 6])(
+    'brings as much with one more jar, and with more money, as trying everything does, in tiny season %i',
+    (seed) => {
+      const made = madeQuestion(seed, tiny)
+      const most = made.kinds.map((_, index) => mostL(made, index))
+      const wantedL = made.kinds.reduce((sum, kind) => sum + kind.wantedL, 0)
+      const question: SeasonQuestion = {
+        ...made,
+        spirits: made.spirits.map((supply) => ({ ...supply, atHand: 0 })),
+        sweeteners: made.sweeteners.map((supply) => ({ ...supply, atHand: 0 })),
+        moneyMinor: Math.round(700 * wantedL),
+      }
+      const exactly = { solve, secondsLeft: () => 60, nearEnough: 0 }
+      const plan = solveSeason(question, exactly)
+      expect(Math.abs(plan.sum - bestByTrying(question, most))).toBeLessThan(1e-3)
+
+      const richer = { ...question, moneyMinor: question.moneyMinor! + 1500 }
+      const withMoney = solveSeason(richer, { ...exactly, known: plan, isCoverOnly: true })
+      expect(Math.abs(withMoney.sum - bestByTrying(richer, most))).toBeLessThan(1e-3)
+      expect(withMoney.sum).toBeLessThanOrEqual(plan.sum)
+
+      const fuller = {
+        ...question,
+        moneyMinor: 4000 * wantedL,
+        classes: question.classes.map((one, index) =>
+          index === 1 ? { ...one, jarIds: [...one.jarIds, 'one-more'] } : one,
+        ),
+      }
+      const mostNow = fuller.kinds.map((_, index) => mostL(fuller, index))
+      const withJar = solveSeason(fuller, { ...exactly, known: plan, isCoverOnly: true })
+      expect(Math.abs(withJar.sum - bestByTrying(fuller, mostNow))).toBeLessThan(1e-3)
+    },
+  )
+
   it('is told a plan that fits even when the solver gives nothing', () => {
     const question = madeQuestion(21, fullYear([4, 20]))
     const solved = solveSeason(question, { solve: () => undefined, secondsLeft: () => 0 })

@@ -68,6 +68,8 @@ const limit = {
   spirit: 'the spirit does not reach',
   fruitWeeks: 'the fruit is to be had in too few weeks',
   wish: 'your own wish says at most so much',
+  tooLittle: 'what is missing would not fill even the smallest jars far enough',
+  recipe: 'the recipe cannot be made as it is',
 } as const satisfies Record<SeasonLimit, string>
 
 const limitName = {
@@ -76,8 +78,7 @@ const limitName = {
   shelf: 'Shelf room',
   spirit: 'Spirit',
   fruitWeeks: 'Weeks of the fruit',
-  wish: 'Your wishes',
-} as const satisfies Record<SeasonLimit, string>
+} as const satisfies Record<SeasonBinding['limit'], string>
 
 const need = {
   drinking: 'drinking',
@@ -186,14 +187,14 @@ const notice = {
 
 const bound = {
   jars: 'Every jar of {{size}} is taken in {{weeks}}.',
-  jarsAny: 'Every jar is taken in {{weeks}}.',
+  jarsPair:
+    'No two jars are free together when {{kinds}} would need one to steep in, one to settle in.',
   jarsAlike: '{{used}} of {{all}} jars of {{size}}, all of one shape, are taken in {{weeks}}.',
   money: '{{used}} of {{of}} is spent.',
   shelf: '{{used}} of {{of}} places are taken.',
   spirit: '{{used}} of {{of}} at hand is poured.',
   fruitWeeks: '{{kinds}}: {{used}} of {{of}} weeks are used.',
-  wish: '{{kinds}}: no more is wanted than {{of}}.',
-} as const satisfies Record<SeasonBinding['limit'] | 'jarsAny' | 'jarsAlike', string>
+} as const satisfies Record<SeasonBinding['limit'] | 'jarsPair' | 'jarsAlike', string>
 
 const eased = {
   jars: 'One more jar of {{by}}',

@@ -48,6 +48,8 @@ const limit = {
   spirit: 'nie starcza spirytusu',
   fruitWeeks: 'owoce są przez za mało tygodni',
   wish: 'twoje własne życzenie mówi najwyżej tyle',
+  tooLittle: 'to, czego brakuje, nie napełni dostatecznie nawet najmniejszych naczyń',
+  recipe: 'przepisu nie da się wykonać w tej postaci',
 } as const
 
 const limitName = {
@@ -56,7 +58,6 @@ const limitName = {
   shelf: 'Miejsce na półce',
   spirit: 'Spirytus',
   fruitWeeks: 'Tygodnie owoców',
-  wish: 'Twoje życzenia',
 } as const
 
 const need = {
@@ -158,14 +159,14 @@ const notice = {
 
 const bound = {
   jars: 'Każde naczynie {{size}} jest zajęte w tygodniach: {{weeks}}.',
-  jarsAny: 'Każde naczynie jest zajęte w tygodniach: {{weeks}}.',
+  jarsPair:
+    'Nie ma naraz dwóch wolnych naczyń, do maceracji i do klarowania, gdy przychodzi pora: {{kinds}}.',
   jarsAlike:
     'Zajęte {{used}} z {{all}} naczyń {{size}}, wszystkie jednego kształtu, w tygodniach: {{weeks}}.',
   money: 'Wydane {{used}} z {{of}}.',
   shelf: 'Zajęte {{used}} z {{of}} miejsc.',
   spirit: 'Wlane {{used}} z {{of}}, które są pod ręką.',
   fruitWeeks: '{{kinds}}: wykorzystane {{used}} z {{of}} tygodni.',
-  wish: '{{kinds}}: nie chcesz więcej niż {{of}}.',
 } as const
 
 const eased = {

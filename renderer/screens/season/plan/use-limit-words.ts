@@ -39,7 +39,7 @@ export function useLimitWords({ startAt, jars }: Pick<SeasonPlan, 'startAt' | 'j
     // Wide and narrow jars of a size are told apart by the plan, as fruit goes in by the mouth.
     const alike = jars.filter((jar) => jar.capacityMl === capacityMl).length
     const ofJars =
-      capacityMl === undefined ? 'jarsAny' : of < alike ? 'jarsAlike' : ('jars' as const)
+      capacityMl === undefined ? 'jarsPair' : of < alike ? 'jarsAlike' : ('jars' as const)
     const key = limit === 'jars' ? ofJars : limit
     return t(`season.bound.${key}`, {
       used: amount(used, unit),
