@@ -57,6 +57,10 @@ describe('a book that may not grow', () => {
 
 describe.skipIf(!hasSmallDisks())('on a small disk', () => {
   let disk: SmallDisk
+  const noWorkIsLeft = () =>
+    vi.waitFor(() =>
+      expect(readdirSync(disk.folder).filter((name) => name.includes('at-work'))).toEqual([]),
+    )
   beforeEach(() => {
     const made = smallDisk(4)
     if (!made) throw new Error('there was a small disk before')
@@ -101,9 +105,7 @@ describe.skipIf(!hasSmallDisks())('on a small disk', () => {
     disk.fill(20_000)
     await opened.ask('backups.start', { jobId: 'full' })
     expect(await ended(opened, 'full')).toMatchObject({ state: 'failed', failure: 'diskFull' })
-    await vi.waitFor(() =>
-      expect(readdirSync(disk.folder).filter((name) => name.includes('at-work'))).toEqual([]),
-    )
+    await noWorkIsLeft()
     expect((await opened.ask('backups.list', {})).backups).toEqual([])
     disk.makeRoom()
     await opened.ask('backups.start', { jobId: 'room' })
@@ -115,6 +117,8 @@ describe.skipIf(!hasSmallDisks())('on a small disk', () => {
     const opened = await kept()
     await opened.ask('backups.start', { jobId: 'b' })
     const file = (await ended(opened, 'b')).backup?.file ?? ''
+    // What the backup's work leaves behind would be room again.
+    await noWorkIsLeft()
     disk.fill(20_000)
     expect(await opened.refusal('backups.restore', { file })).toMatchObject({
       code: 'backupFailed',
