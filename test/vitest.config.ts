@@ -8,6 +8,8 @@ const testTimeout = 60_000
 export default defineConfig({
   test: {
     watch: false,
+    // Left to itself the runner keeps one of two cores free, and a machine of CI has but two.
+    maxWorkers: 2,
     projects: [
       {
         root,
