@@ -79,3 +79,22 @@ export const cellar = (change: Partial<SeasonFacts> = {}): SeasonFacts => ({
   lastPaid: { fruits: [], spirits: [] },
   ...change,
 })
+
+/** Twenty jars of a well-filled cellar. */
+const jarSizes: readonly (readonly [capacityMl: number, count: number])[] = [
+  [2000, 4],
+  [3000, 4],
+  [4000, 6],
+  [5000, 3],
+  [10_000, 2],
+  [15_000, 1],
+]
+
+/** Twenty jars, and so many litres of each kind drunk in a year, more or less, with none left. */
+export const wholeYear = (kindIds: readonly string[], litres: number): SeasonFacts =>
+  cellar({
+    jars: jarSizes.flatMap(([capacityMl, count], size) =>
+      Array.from({ length: count }, (_, index) => jar(`jar-${size}-${index}`, capacityMl)),
+    ),
+    stocks: kindIds.map((id, index) => stock(id, 0, (litres * (6 + (index % 5))) / 8)),
+  })
