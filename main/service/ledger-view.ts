@@ -4,7 +4,14 @@
  */
 import { currentMoves } from '../cellar/move-store.ts'
 import type { Book } from '../cellar/open-book.ts'
-import { fold, fruitOf, type CellarState, type Folded, type Step } from '../engine/index.ts'
+import {
+  fold,
+  fruitOf,
+  inLedgerOrder,
+  type CellarState,
+  type Folded,
+  type Step,
+} from '../engine/index.ts'
 import type { RecordedMove } from '../../shared/schemas/moves.ts'
 import { growingList, type GrowingList } from './growing-list.ts'
 
@@ -16,6 +23,15 @@ export interface LedgerView {
   readonly lastMs: number
   /** The view with moves that come after everything recorded. */
   readonly grown: (added: readonly RecordedMove[]) => LedgerView
+  /** The ledger as it stood after some of its first moves, the oldest first. */
+  readonly standings: readonly Standing[]
+}
+
+/** Where a fold can go on from, instead of from the first move. */
+interface Standing {
+  readonly cellar: CellarState
+  readonly stepCount: number
+  readonly refusedCount: number
 }
 
 /** What each view adds to the one before; put together when a screen reads it. */
@@ -25,7 +41,13 @@ interface Lists {
   readonly refused: GrowingList<Folded['refused'][number]>
 }
 
-function viewWith(lists: Lists, cellar: CellarState, newest: readonly Step[], lastMs: number) {
+function viewWith(
+  lists: Lists,
+  standings: readonly Standing[],
+  cellar: CellarState,
+  newest: readonly Step[],
+  lastMs: number,
+) {
   const view: LedgerView = {
     get moves() {
       return lists.moves.all
@@ -41,6 +63,7 @@ function viewWith(lists: Lists, cellar: CellarState, newest: readonly Step[], la
     },
     newest,
     lastMs,
+    standings,
     grown: (added) => {
       const tail = fold(added, { fruitOf, from: cellar })
       const more = {
@@ -48,20 +71,54 @@ function viewWith(lists: Lists, cellar: CellarState, newest: readonly Step[], la
         steps: lists.steps.with(tail.steps),
         refused: lists.refused.with(tail.refused),
       }
-      return viewWith(more, tail.cellar, tail.steps, tail.steps.at(-1)?.atMs ?? lastMs)
+      return viewWith(more, standings, tail.cellar, tail.steps, tail.steps.at(-1)?.atMs ?? lastMs)
     },
   }
   return view
 }
 
-export function viewOf(moves: readonly RecordedMove[]): LedgerView {
-  const { cellar, steps, refused } = fold(moves, { fruitOf })
+/** Often enough that going on from one takes a moment, rarely enough that keeping them costs little. */
+const movesPerStanding = 4096
+
+/**
+ * The view of moves in any order. What they share with the beginning of an older view is taken from
+ * there: the same moves give the same state, however it was come by.
+ */
+export function viewOf(moves: readonly RecordedMove[], older?: LedgerView): LedgerView {
+  const ordered = inLedgerOrder(moves)
+  const standings = older ? older.standings.slice(0, lastShared(older, ordered) + 1) : []
+  const shared = standings.at(-1)
+  const steps = older?.folded.steps.slice(0, shared?.stepCount ?? 0) ?? []
+  const refused = older?.folded.refused.slice(0, shared?.refusedCount ?? 0) ?? []
+  let cellar = shared?.cellar ?? fold([], { fruitOf }).cellar
+  for (let next = steps.length + refused.length; next < ordered.length; next += movesPerStanding) {
+    const part = fold(ordered.slice(next, next + movesPerStanding), { fruitOf, from: cellar })
+    for (const step of part.steps) steps.push(step)
+    refused.push(...part.refused)
+    cellar = part.cellar
+    standings.push({ cellar, stepCount: steps.length, refusedCount: refused.length })
+  }
   const lists = {
     moves: growingList(moves),
     steps: growingList(steps),
     refused: growingList(refused),
   }
-  return viewWith(lists, cellar, [], steps.at(-1)?.atMs ?? Number.NEGATIVE_INFINITY)
+  const lastMs = steps.at(-1)?.atMs ?? Number.NEGATIVE_INFINITY
+  return viewWith(lists, standings, cellar, [], lastMs)
+}
+
+/** The last standing that nothing before it tells apart from the given moves. */
+function lastShared({ folded, standings }: LedgerView, ordered: readonly RecordedMove[]) {
+  const { steps, refused } = folded
+  let [stepCount, refusedCount] = [0, 0]
+  for (const recorded of ordered) {
+    if (steps[stepCount]?.recorded === recorded) stepCount += 1
+    else if (refused[refusedCount]?.recorded === recorded) refusedCount += 1
+    else break
+  }
+  return standings.findLastIndex(
+    (one) => one.stepCount <= stepCount && one.refusedCount <= refusedCount,
+  )
 }
 
 export const viewOfBook = (book: Book): LedgerView => viewOf(currentMoves(book))
@@ -73,7 +130,7 @@ export const viewOfBook = (book: Book): LedgerView => viewOf(currentMoves(book))
 export const withMoves = (view: LedgerView, added: readonly RecordedMove[]): LedgerView =>
   added.every(({ move }) => Date.parse(move.at) >= view.lastMs)
     ? view.grown(added)
-    : viewOf([...view.moves, ...added])
+    : viewOf([...view.moves, ...added], view)
 
 /** The view with one move put in place of its older version, or taken out. */
 export function withAmendment(
@@ -82,7 +139,7 @@ export function withAmendment(
   amended: RecordedMove | null,
 ): LedgerView {
   const others = view.moves.filter((recorded) => recorded.id !== moveId)
-  return viewOf(amended ? [...others, amended] : others)
+  return viewOf(amended ? [...others, amended] : others, view)
 }
 
 /** Steps of the given moves, in the order of the ledger; the newest are looked through first. */

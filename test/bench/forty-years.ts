@@ -64,7 +64,13 @@ async function measure(file: string, size: Size): Promise<void> {
   line('moves.record, one bottle drawn', `${draw.ms.toFixed(1)} ms`)
   const after = await timed(() => answered(service, 'shelf.lots', { withGone: false }))
   line('shelf.lots right after it', told(after.ms, raw.lotsMs, 'the lots'))
-  await answered(service, 'moves.undo', { key: `bench-undo-${Date.now()}` })
+  const undo = await timed(() =>
+    answered(service, 'moves.undo', { key: `bench-undo-${Date.now()}` }),
+  )
+  line('moves.undo, that bottle put back', `${undo.ms.toFixed(1)} ms`)
+  const today = await timed(() => answered(service, 'today.list', {}))
+  line('today.list right after it', told(today.ms, raw.movesMs, 'the moves'))
+  line('memory of the process', `${(process.memoryUsage.rss() / 1e6).toFixed(0)} MB`)
   service.close()
 }
 

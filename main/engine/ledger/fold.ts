@@ -75,7 +75,10 @@ function take(cellar: WorkingCellar, { recorded, atMs }: Dated, { fruitOf, tunin
 export const batchIdOf = (move: Move): string | undefined =>
   'batchId' in move ? move.batchId : undefined
 
-/** By instant, then by recording. */
+/** As the ledger is told: by instant, then by recording. */
+export const inLedgerOrder = (moves: readonly RecordedMove[]): RecordedMove[] =>
+  inOrder(moves).map(({ recorded }) => recorded)
+
 const inOrder = (moves: readonly RecordedMove[]): Dated[] =>
   moves
     .map((recorded) => ({ recorded, atMs: Date.parse(recorded.move.at) }))

@@ -128,7 +128,7 @@ export const moveHandlers: Handlers<ChannelsOf<'moves'>> = {
       groupId === undefined ? lastGroup(book, ofBatch(ledger, batchId)) : undoable(book, groupId)
     if (undoes === undefined) throw new ServiceError('nothingToUndo', 'there is nothing to undo')
     const rows = rowsBefore(book, undoes)
-    const view = viewOf(movesAfter(ledger, rows, session))
+    const view = viewOf(movesAfter(ledger, rows, session), ledger)
     mustHold(ledger, view, [])
     write(session, { requestKey: key, groupId: session.options.newId(), undoes, rows, view })
     const ids = new Set(rows.map(({ id }) => id))
