@@ -133,6 +133,13 @@ const Recorded = z.strictObject({
   warnings: z.array(Caution),
 })
 
+/** What was done to one move: null before it was recorded, null after it was struck. */
+const MoveChange = z.strictObject({
+  moveId: Id,
+  before: Move.nullable(),
+  after: Move.nullable(),
+})
+
 const Preview = z.strictObject({
   refusals: z.array(z.strictObject({ index: z.number().int(), refusal: Refusal })),
   /** The composition after each of the moves asked about. */
@@ -341,16 +348,17 @@ export const channels = {
   'moves.amend': channel(
     'write',
     z.strictObject({ key, moveId: Id, fromVersion: Count, move: Move.nullable() }),
-    Recorded,
+    Recorded.extend({ changes: z.array(MoveChange) }),
   ),
   /**
-   * Strikes the moves that were recorded last, together: of a batch, or of the whole book. A group
-   * that is named is struck and no other: bottles are drawn and given without naming a batch.
+   * Takes back what was done last to the ledger, together: to a batch, or to the whole book. A group
+   * that is named is taken back and no other: bottles are drawn and given without naming a batch.
+   * Taking back makes a group too, `groupId`, and taking that back puts everything back.
    */
   'moves.undo': channel(
     'write',
     z.strictObject({ key, batchId: Id.optional(), groupId: Id.optional() }),
-    z.strictObject({ struck: z.array(RecordedMove) }),
+    z.strictObject({ groupId: Id, undoes: Id, changes: z.array(MoveChange) }),
   ),
   'moves.history': channel(
     'read',
@@ -454,7 +462,12 @@ export const channels = {
 
   'purchases.list': channel('read', nothing, PurchaseList),
   /** Bought: it becomes a pantry lot with its price. Unticked, that purchase is struck again. */
-  'purchases.tick': channel('write', TickPurchase, PurchaseList),
+  'purchases.tick': channel(
+    'write',
+    TickPurchase,
+    /** `groupId` is null where the ledger keeps no account of what was bought. */
+    z.strictObject({ list: PurchaseList, groupId: Id.nullable() }),
+  ),
   'purchases.paper': channel(
     'read',
     z.strictObject({ by: z.enum(['week', 'shop']), size: z.enum(['A4', 'Letter']) }),

@@ -88,9 +88,12 @@ export const nextSeq = (book: Book): number =>
   1 + (book.prepare('SELECT coalesce(max(seq), 0) FROM move').pluck().get() as number)
 
 /** The group that an earlier request with this key made. */
-export function groupOfRequest(book: Book, key: string): { id: string } | undefined {
-  return book.prepare('SELECT id FROM move_group WHERE request_key = ?').get(key) as
-    { id: string } | undefined
+export function groupOfRequest(
+  book: Book,
+  key: string,
+): { id: string; undoes: string | null } | undefined {
+  return book.prepare('SELECT id, undoes FROM move_group WHERE request_key = ?').get(key) as
+    { id: string; undoes: string | null } | undefined
 }
 
 export const moveIdsOfGroup = (book: Book, groupId: string): string[] =>
@@ -105,13 +108,26 @@ export interface OfBatch {
   readonly moveIds: readonly string[]
 }
 
-/** The group to take back next: the newest that is no undo, not taken back, and of this batch. */
+/**
+ * The group to take back next: the newest of this batch that stands. What an undo took back and a
+ * second undo put back stands again, in that second one.
+ */
 export function lastGroup(book: Book, of: OfBatch | undefined): string | undefined {
   return book
     .prepare(
-      `SELECT grouped.id FROM move_group AS grouped
+      `WITH RECURSIVE put_back (id) AS (
+         SELECT again.id FROM move_group AS taking
+         JOIN move_group AS first ON first.id = taking.undoes AND first.undoes IS NULL
+         JOIN move_group AS again ON again.undoes = taking.id
+         WHERE taking.undoes IS NOT NULL
+         UNION ALL
+         SELECT again.id FROM put_back
+         JOIN move_group AS taking ON taking.undoes = put_back.id
+         JOIN move_group AS again ON again.undoes = taking.id
+       )
+       SELECT grouped.id FROM move_group AS grouped
        JOIN move ON move.group_id = grouped.id
-       WHERE grouped.undoes IS NULL
+       WHERE (grouped.undoes IS NULL OR grouped.id IN put_back)
          AND NOT EXISTS (SELECT 1 FROM move_group AS undo WHERE undo.undoes = grouped.id)
          AND (:batchId IS NULL OR move.batch_id = :batchId
               OR move.id IN (SELECT value FROM json_each(:moveIds)) OR EXISTS (
@@ -125,12 +141,12 @@ export function lastGroup(book: Book, of: OfBatch | undefined): string | undefin
     string | undefined
 }
 
-/** The group itself where it can be taken back: it is there, takes nothing back, and still stands. */
+/** The group itself where it is there and was not taken back; taking back an undo puts back. */
 export function undoable(book: Book, groupId: string): string | undefined {
   return book
     .prepare(
       `SELECT id FROM move_group AS grouped
-       WHERE id = :groupId AND undoes IS NULL
+       WHERE id = :groupId
          AND NOT EXISTS (SELECT 1 FROM move_group AS undo WHERE undo.undoes = grouped.id)`,
     )
     .pluck()
@@ -182,16 +198,52 @@ export function firstRecording(
     .get(moveId) as Pick<RecordedMove, 'id' | 'seq' | 'groupId' | 'recordedAt'>
 }
 
+/** What a group did to one move: null before it was recorded, null after it was struck. */
+export interface MoveChange {
+  readonly moveId: string
+  readonly before: Move | null
+  readonly after: Move | null
+}
+
+export const changesOfGroup = (book: Book, groupId: string): MoveChange[] =>
+  spansOfGroup(book, groupId).map(({ id, before, after }) => ({
+    moveId: id,
+    before: before?.move ?? null,
+    after: after.move,
+  }))
+
 /** The rows that take a group back: each of its moves as it was before it. */
-export function rowsBefore(book: Book, groupId: string): MoveRow[] {
-  const ids = [...new Set(moveIdsOfGroup(book, groupId))]
-  return ids.map((id) => {
+export const rowsBefore = (book: Book, groupId: string): MoveRow[] =>
+  spansOfGroup(book, groupId).map(({ id, before, newest }) => ({
+    id,
+    version: newest.version + 1,
+    move: before?.move ?? null,
+  }))
+
+/** Moves of a group that a later one changed, and that read otherwise than the group left them. */
+export const changedSince = (book: Book, groupId: string): string[] =>
+  spansOfGroup(book, groupId)
+    .filter(({ after, newest }) => JSON.stringify(after.move) !== JSON.stringify(newest.move))
+    .map(({ id }) => id)
+
+interface MoveSpan {
+  readonly id: string
+  readonly before: MoveVersion | undefined
+  readonly after: MoveVersion
+  readonly newest: MoveVersion
+}
+
+function spansOfGroup(book: Book, groupId: string): MoveSpan[] {
+  const own = book
+    .prepare(
+      `SELECT id, min(version) AS first, max(version) AS last FROM move
+       WHERE group_id = ? GROUP BY id ORDER BY min(seq)`,
+    )
+    .all(groupId) as { id: string; first: number; last: number }[]
+  return own.map(({ id, first, last }) => {
     const all = versionsOfMove(book, id)
-    const first = book
-      .prepare('SELECT min(version) FROM move WHERE group_id = ? AND id = ?')
-      .pluck()
-      .get(groupId, id) as number
-    const before = all.find((version) => version.version === first - 1)
-    return { id, version: all.length + 1, move: before?.move ?? null }
+    const at = (version: number) => all.find((one) => one.version === version)
+    const newest = all.at(-1) as MoveVersion
+    return { id, before: at(first - 1), after: at(last) as MoveVersion, newest }
   })
 }

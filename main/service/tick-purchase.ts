@@ -1,4 +1,7 @@
-/** Ticking a line of the purchase list: one transaction for the purchase in the ledger and the tick. */
+/**
+ * Ticking a line of the purchase list: one transaction for the purchase in the ledger and the tick.
+ * Both ways answer which group of moves that made, null where the ledger keeps no account of it.
+ */
 import { nextSeq } from '../cellar/move-store.ts'
 import { putTick, removeTick, type PurchaseTick } from '../cellar/purchase-store.ts'
 import type { Goods } from '../../shared/schemas/goods.ts'
@@ -11,13 +14,13 @@ import { currentTicks } from './purchase-list.ts'
 import { ServiceError } from './service-error.ts'
 import type { Session } from './session.ts'
 
-export function tick(session: Session, line: PurchaseLine, asked: TickPurchase): void {
+export function tick(session: Session, line: PurchaseLine, asked: TickPurchase): string | null {
   const { book, options } = session
   const bought = boughtOf(line, asked, options.now().toISOString())
   const goods = goodsOf(line)
   if (!goods) {
     book.transaction(() => putTick(book, bought)).immediate()
-    return
+    return null
   }
   const { at, massG, volumeMl, priceMinor } = bought
   const lotId = options.newId()
@@ -53,28 +56,29 @@ export function tick(session: Session, line: PurchaseLine, asked: TickPurchase):
       })
     })
     .immediate()
+  return groupId
 }
 
-/** Strikes the purchase again; refused once some of it was used. */
-export function untick(session: Session, line: PurchaseLine, { key }: TickPurchase): void {
+/**
+ * Strikes the purchase again; refused once some of it was used. The tick stays with the struck
+ * move and counts no longer: it is there again when the strike is taken back.
+ */
+export function untick(session: Session, line: PurchaseLine, { key }: TickPurchase): string | null {
   const { book, options } = session
   const { moveId } = currentTicks(session).get(line.key) as PurchaseTick
   if (moveId === undefined) {
     book.transaction(() => removeTick(book, line.key)).immediate()
-    return
+    return null
   }
   if (!line.ticked?.canBeTakenBack)
     throw new ServiceError('stillInUse', `some of ${line.key} is used already`, { id: line.key })
   const current = session.ledger.moves.find(({ id }) => id === moveId) as RecordedMove
   const view = withAmendment(session.ledger, moveId, null)
   mustHold(session.ledger, view, [])
-  book
-    .transaction(() => {
-      removeTick(book, line.key)
-      const rows = [{ id: moveId, version: current.version + 1, move: null }]
-      write(session, { requestKey: key, groupId: options.newId(), rows, view })
-    })
-    .immediate()
+  const groupId = options.newId()
+  const rows = [{ id: moveId, version: current.version + 1, move: null }]
+  write(session, { requestKey: key, groupId, rows, view })
+  return groupId
 }
 
 /** As planned where the maker says nothing else; the price goes with the amount. */

@@ -1,8 +1,9 @@
-/** Hands the bridge to every query, and lets what is on screen follow the book. */
+/** Hands the bridge to every query and write, and lets what is on screen follow the book. */
 import { createContext, use, useEffect, useState, type ReactNode } from 'react'
 import { QueryClient, QueryClientProvider } from '@tanstack/react-query'
 import type { Bridge } from '../../shared/channels.ts'
 import { readAgain } from './read-again.ts'
+import { UndoProvider } from './undo/undo-context.tsx'
 
 const BridgeContext = createContext<Bridge | null>(null)
 
@@ -17,7 +18,9 @@ export function BridgeProvider({ bridge, children }: { bridge: Bridge; children:
   useEffect(() => bridge.onChange(() => void readAgain(queryClient)), [bridge, queryClient])
   return (
     <BridgeContext value={bridge}>
-      <QueryClientProvider client={queryClient}>{children}</QueryClientProvider>
+      <QueryClientProvider client={queryClient}>
+        <UndoProvider>{children}</UndoProvider>
+      </QueryClientProvider>
     </BridgeContext>
   )
 }

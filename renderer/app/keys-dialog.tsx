@@ -10,10 +10,12 @@ export function KeysDialog({ isOpen, onClose }: { isOpen: boolean; onClose: () =
   return (
     <SheetDialog title={t('finder.keys.title')} isOpen={isOpen} onClose={onClose}>
       <dl className={styles.keys}>
-        {shortcuts.map(({ id, key }) => (
+        {shortcuts.map(({ id, keys }) => (
           <div key={id}>
             <dt>
-              <kbd>{keyText(key)}</kbd>
+              {keys.map((key) => (
+                <kbd key={keyText(key)}>{keyText(key)}</kbd>
+              ))}
             </dt>
             <dd>{t(`finder.keys.shortcut.${id}`)}</dd>
           </div>

@@ -11,6 +11,8 @@ import type { Answer, Channel, Request } from '../../shared/channels.ts'
 import { useBridge } from './bridge-context.tsx'
 import { call, type CallError } from './calls.ts'
 import { readAgain } from './read-again.ts'
+import { eventOfWrite } from './undo/event-of-write.ts'
+import { useUndoEvents } from './undo/undo-context.tsx'
 
 export interface ReadOptions<C extends Channel> {
   /** False holds the question back, for a form that is not yet complete. */
@@ -53,15 +55,23 @@ export function useAsk<C extends Channel>(
   })
 }
 
-/** Everything read is read again after a write: a move in one jar shows on many screens. */
+/**
+ * Everything read is read again after a write: a move in one jar shows on many screens. What it did
+ * to the ledger can be taken back from there on.
+ */
 export function useWrite<C extends Channel>(
   channel: C,
 ): UseMutationResult<Answer<C>, CallError, Request<C>> {
   const bridge = useBridge()
   const queryClient = useQueryClient()
+  const tellUndo = useUndoEvents()
   return useMutation<Answer<C>, CallError, Request<C>>({
     mutationKey: [channel],
     mutationFn: (request) => call(bridge, channel, request),
-    onSuccess: () => void readAgain(queryClient),
+    onSuccess: (answer, request) => {
+      const event = eventOfWrite(channel, request, answer)
+      if (event) tellUndo(event)
+      void readAgain(queryClient)
+    },
   })
 }

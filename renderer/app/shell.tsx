@@ -11,6 +11,8 @@ import { KeysDialog } from './keys-dialog.tsx'
 import { screens } from './screens.ts'
 import { SettingsDialog } from './settings-dialog.tsx'
 import { useShortcuts, type ShortcutId } from './shortcuts.ts'
+import { UndoNotice } from './undo/undo-notice.tsx'
+import { useUndo } from './undo/use-undo.ts'
 import { useDailyReminder } from './use-daily-reminder.ts'
 import { Tour } from './tour/tour.tsx'
 import styles from './shell.module.css'
@@ -20,7 +22,12 @@ export function Shell({ cellar, children }: { cellar: CellarStatus; children: Re
   const [sheet, setSheet] = useState<ShortcutId>()
   const [tour, setTour] = useState<number>()
   const close = () => setSheet(undefined)
-  useShortcuts(setSheet)
+  const undoing = useUndo()
+  useShortcuts((id) => {
+    if (id === 'undo') undoing.undo?.()
+    else if (id === 'redo') undoing.redo?.()
+    else setSheet(id)
+  })
   useDailyReminder(cellar.settings.reminders)
   return (
     <div className={styles.shell}>
@@ -59,6 +66,7 @@ export function Shell({ cellar, children }: { cellar: CellarStatus; children: Re
           <Tour at={tour} onGo={setTour} onEnd={() => setTour(undefined)} />
         )}
       </div>
+      <UndoNotice undoing={undoing} />
       <SettingsDialog settings={cellar.settings} isOpen={sheet === 'settings'} onClose={close} />
       <KeysDialog isOpen={sheet === 'keys'} onClose={close} />
       <Finder isOpen={sheet === 'find'} onClose={close} onOpen={setSheet} />

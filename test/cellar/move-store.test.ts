@@ -100,6 +100,17 @@ describe('lastGroup', () => {
     expect(lastGroup(book, undefined)).toBeUndefined()
   })
 
+  it('is what was put back, once an undo was taken back itself', () => {
+    add('m1', 1, water(500))
+    add('m1', 2, null, 'm1-1')
+    add('m1', 3, water(500), 'm1-2')
+    expect(lastGroup(book, undefined)).toBe('m1-3')
+    add('m1', 4, null, 'm1-3')
+    expect(lastGroup(book, undefined)).toBeUndefined()
+    add('m1', 5, water(500), 'm1-4')
+    expect(lastGroup(book, undefined)).toBe('m1-5')
+  })
+
   it('looks at one batch alone when asked', () => {
     add('m1', 1, water(500, 'plum'))
     add('m2', 1, water(100, 'sloe'))

@@ -15,7 +15,7 @@ export interface BatchPage {
 
 export function batchPage(page: Page): BatchPage {
   const panel = page.getByRole('region', { name: 'Log a move' })
-  const told = panel.getByRole('status')
+  const told = page.getByRole('status', { name: 'What was done last' })
   const preview = page.getByRole('region', { name: 'After this' })
   const ledger = page.getByRole('region', { name: 'Ledger' })
   return {

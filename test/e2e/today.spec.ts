@@ -74,9 +74,7 @@ test('a task opens its form filled in, and is gone once that is logged', async (
   expect(await form.getByRole('checkbox', { checked: true }).count()).toBeGreaterThan(1)
   await form.getByRole('button', { name: 'Record' }).click()
   await expect(form).toBeHidden()
-  await expect(page.getByRole('region', { name: 'Log a move' }).getByRole('status')).toContainText(
-    'Recorded',
-  )
+  await expect(page.getByRole('status', { name: 'What was done last' })).toContainText('Recorded')
   await expect(page).toHaveURL(/#\/batches\/[^/]+$/)
 
   await page.getByRole('link', { name: 'Today', exact: true }).click()
@@ -111,7 +109,7 @@ test('a round of turning is logged at once', async ({ demo, page }) => {
     .getByRole('listitem')
     .filter({ hasText: /^Turn \d+ jars/ })
   await line.getByRole('button', { name: 'Log as turned' }).click()
-  await expect(page.getByText(/^Logged: \d+ jars turned\.$/)).toBeVisible()
+  await expect(page.getByText(/^Recorded: .*, and \d+ more\.$/)).toBeVisible()
   await expect(line).toBeHidden()
   await page.getByRole('button', { name: 'Undo' }).click()
   await expect(line).toBeVisible()

@@ -231,8 +231,8 @@ describe('moves.undo', () => {
         { at: '2026-11-10T10:00:00Z', kind: 'crush', batchId: 'damson', jarId: 'north' },
       ],
     })
-    const { struck } = await t.ask('moves.undo', { key: 'u1' })
-    expect(struck.map(({ move }) => move.kind)).toEqual(['drawOff', 'crush'])
+    const { changes } = await t.ask('moves.undo', { key: 'u1' })
+    expect(changes.map((change) => change.before?.kind)).toEqual(['drawOff', 'crush'])
     expect(await page(t)).toEqual(before)
     await t.ask('moves.undo', { key: 'u2', batchId: 'damson' })
     expect((await page(t)).steps.map((step) => step.recorded.move.kind)).toEqual(['charge'])
@@ -262,8 +262,8 @@ describe('moves.undo', () => {
     const bottled = { ...bottling, at, fromJarId: 'demijohn', count: 2 }
     await t.ask('moves.record', { key: 'k4', moves: [bottled as Move] })
     await t.ask('moves.record', { key: 'k5', moves: [{ ...draw, at } as Move] })
-    const { struck } = await t.ask('moves.undo', { key: 'u1', batchId: 'damson' })
-    expect(struck.map(({ move }) => move.kind)).toEqual(['drawBottle'])
+    const { changes } = await t.ask('moves.undo', { key: 'u1', batchId: 'damson' })
+    expect(changes.map((change) => change.before?.kind)).toEqual(['drawBottle'])
     t.service.close()
   })
 
@@ -275,13 +275,79 @@ describe('moves.undo', () => {
     const remark = { ...crush, kind: 'remark', jarId: undefined, note: 'Smells of almonds' }
     const { jarId: _none, ...later } = remark
     await t.ask('moves.record', { key: 'k4', moves: [later as Move] })
-    const { struck } = await t.ask('moves.undo', { key: 'u1', groupId })
-    expect(struck.map(({ move }) => move.kind)).toEqual(['crush'])
+    const { changes } = await t.ask('moves.undo', { key: 'u1', groupId })
+    expect(changes.map((change) => change.before?.kind)).toEqual(['crush'])
     expect((await page(t)).steps).toHaveLength(before.steps.length + 1)
     expect((await t.refusal('moves.undo', { key: 'u2', groupId })).code).toBe('nothingToUndo')
     expect((await t.refusal('moves.undo', { key: 'u3', groupId: 'none' })).code).toBe(
       'nothingToUndo',
     )
+    t.service.close()
+  })
+
+  it('puts back what an undo took away, and takes it away again, as often as asked', async () => {
+    const t = await steeping()
+    const { groupId } = await t.ask('moves.record', { key: 'k3', moves: [drawOff()] })
+    const drawn = await page(t)
+    const taken = await t.ask('moves.undo', { key: 'u1', groupId })
+    expect(taken).toMatchObject({ undoes: groupId, changes: [{ after: null }] })
+    const without = await page(t)
+    const put = await t.ask('moves.undo', { key: 'u2', groupId: taken.groupId })
+    expect(put.changes).toMatchObject([{ before: null, after: { kind: 'drawOff' } }])
+    expect((await page(t)).summary).toEqual(drawn.summary)
+    await t.ask('moves.undo', { key: 'u3', groupId: put.groupId })
+    expect(await page(t)).toEqual(without)
+    t.service.close()
+  })
+
+  it('answers a repeated request as the first time, and does nothing twice', async () => {
+    const t = await steeping()
+    const first = await t.ask('moves.undo', { key: 'u1' })
+    const after = await page(t)
+    expect(await t.ask('moves.undo', { key: 'u1' })).toEqual(first)
+    expect(await page(t)).toEqual(after)
+    t.service.close()
+  })
+
+  it('takes back what was put back before what was recorded earlier', async () => {
+    const t = await steeping()
+    const { groupId } = await t.ask('moves.record', { key: 'k3', moves: [drawOff()] })
+    const taken = await t.ask('moves.undo', { key: 'u1', groupId })
+    const put = await t.ask('moves.undo', { key: 'u2', groupId: taken.groupId })
+    const last = await t.ask('moves.undo', { key: 'u3', batchId: 'damson' })
+    expect(last.undoes).toBe(put.groupId)
+    const earlier = await t.ask('moves.undo', { key: 'u4', batchId: 'damson' })
+    expect(earlier.changes.map((change) => change.before?.kind)).toEqual([
+      'pourWater',
+      'pourSpirit',
+    ])
+    t.service.close()
+  })
+
+  it('refuses to put back what cannot be any more, by its own reason', async () => {
+    const t = await steeping()
+    const pour = { ...spirit(1100, '2026-09-05T09:00:00Z') }
+    const { groupId } = await t.ask('moves.record', { key: 'k3', moves: [pour] })
+    const taken = await t.ask('moves.undo', { key: 'u1', groupId })
+    await t.ask('moves.record', { key: 'k4', moves: [spirit(800, '2026-09-04T09:00:00Z')] })
+    const before = await page(t)
+    const error = await t.refusal('moves.undo', { key: 'u2', groupId: taken.groupId })
+    expect(error).toMatchObject({ code: 'notEnough', details: { asked: 1100 } })
+    expect(await page(t)).toEqual(before)
+    t.service.close()
+  })
+
+  it('refuses to take back a version that was changed since, which would lose the change', async () => {
+    const t = await steeping()
+    const moveId = (await page(t)).steps[1]?.recorded.id as string
+    const amend = { moveId, move: water(250) }
+    const { groupId } = await t.ask('moves.amend', { key: 'a1', fromVersion: 1, ...amend })
+    const later = { moveId, move: water(200), fromVersion: 2 }
+    const second = await t.ask('moves.amend', { key: 'a2', ...later })
+    expect((await t.refusal('moves.undo', { key: 'u1', groupId })).code).toBe('staleEdit')
+    await t.ask('moves.undo', { key: 'u2', groupId: second.groupId })
+    const { changes } = await t.ask('moves.undo', { key: 'u3', groupId })
+    expect(changes).toMatchObject([{ before: { volumeMl: 250 }, after: { volumeMl: 300 } }])
     t.service.close()
   })
 

@@ -184,7 +184,7 @@ describe('purchases', () => {
     const fruit = lines.find(({ what }) => what === 'fruit')!
     expect(fruit.priceMinor).toBe(Math.round((fruit.massG! / 1000) * 400))
     const ticking = { lineKey: fruit.key, isTicked: true, massG: 1500, priceMinor: 650 }
-    const after = await t.ask('purchases.tick', { ...ticking, key: 't1' })
+    const { list: after } = await t.ask('purchases.tick', { ...ticking, key: 't1' })
     const ticked = after.lines.find(({ key }) => key === fruit.key)!.ticked!
     expect(ticked).toMatchObject({ massG: 1500, priceMinor: 650, canBeTakenBack: true })
     expect(after.openMinor).toBe(openMinor - fruit.priceMinor!)
@@ -199,8 +199,13 @@ describe('purchases', () => {
 
     const untick = { lineKey: fruit.key, isTicked: false }
     const open = await t.ask('purchases.tick', { ...untick, key: 't3' })
-    expect(open.lines.find(({ key }) => key === fruit.key)!.ticked).toBeUndefined()
+    expect(open.list.lines.find(({ key }) => key === fruit.key)!.ticked).toBeUndefined()
     expect(await t.ask('pantry.list', {})).toHaveLength(3)
+
+    // Taking the strike back ticks the line again, with what was paid.
+    await t.ask('moves.undo', { key: 'u1', groupId: open.groupId! })
+    const again = (await t.ask('purchases.list', {})).lines.find(({ key }) => key === fruit.key)!
+    expect(again.ticked).toEqual(ticked)
     t.service.close()
   })
 

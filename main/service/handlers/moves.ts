@@ -1,5 +1,7 @@
 /** The ledger's doors: look at what a move would do, record, amend, take back. */
 import {
+  changedSince,
+  changesOfGroup,
   groupOfRequest,
   lastGroup,
   moveIdsOfGroup,
@@ -68,6 +70,18 @@ function currentMove(session: Session, moveId: string): RecordedMove {
   return found
 }
 
+const amendedReply = (session: Session, done: Recorded): Answer<'moves.amend'> => ({
+  ...done,
+  changes: changesOfGroup(session.book, done.groupId),
+})
+
+/** What an undo came to, read off its group: asked twice, it answers the same. */
+const undoReply = ({ book }: Session, groupId: string, undoes: string): Answer<'moves.undo'> => ({
+  groupId,
+  undoes,
+  changes: changesOfGroup(book, groupId),
+})
+
 /** The move as it would stand after an amendment; null when struck. */
 function amended(session: Session, current: RecordedMove, move: Move | null) {
   if (move === null) return null
@@ -106,7 +120,7 @@ export const moveHandlers: Handlers<ChannelsOf<'moves'>> = {
 
   'moves.amend': (session, { key, moveId, fromVersion, move }) => {
     const done = alreadyDone(session, key)
-    if (done) return done
+    if (done) return amendedReply(session, done)
     const current = currentMove(session, moveId)
     if (current.version !== fromVersion)
       throw new ServiceError('staleEdit', `move ${moveId} has changed meanwhile`, {
@@ -118,21 +132,33 @@ export const moveHandlers: Handlers<ChannelsOf<'moves'>> = {
     const groupId = session.options.newId()
     const row = { id: moveId, version: current.version + 1, move: next?.move ?? null }
     write(session, { requestKey: key, groupId, rows: [row], view })
-    return recordedReply(session, groupId, [moveId])
+    return amendedReply(session, recordedReply(session, groupId, [moveId]))
   },
 
-  'moves.undo': (session, { key, batchId, groupId }) => {
+  'moves.undo': (session, { key, batchId, groupId: asked }) => {
     const { book, ledger } = session
-    if (groupOfRequest(book, key)) return { struck: [] }
+    const done = groupOfRequest(book, key)
+    if (done?.undoes) return undoReply(session, done.id, done.undoes)
     const undoes =
-      groupId === undefined ? lastGroup(book, ofBatch(ledger, batchId)) : undoable(book, groupId)
+      asked === undefined ? lastGroup(book, ofBatch(ledger, batchId)) : undoable(book, asked)
     if (undoes === undefined) throw new ServiceError('nothingToUndo', 'there is nothing to undo')
+    const [changed] = changedSince(book, undoes)
+    if (changed !== undefined)
+      throw new ServiceError('staleEdit', `move ${changed} has changed since ${undoes}`, {
+        moveId: changed,
+      })
     const rows = rowsBefore(book, undoes)
     const view = viewOf(movesAfter(ledger, rows, session), ledger)
-    mustHold(ledger, view, [])
-    write(session, { requestKey: key, groupId: session.options.newId(), undoes, rows, view })
-    const ids = new Set(rows.map(({ id }) => id))
-    return { struck: ledger.moves.filter(({ id }) => ids.has(id)) }
+    const putBack = new Set(rows.flatMap(({ id, move }) => (move ? [id] : [])))
+    // What is put back and cannot be is refused by its own reason, not as a later move.
+    mustHold(
+      ledger,
+      view,
+      view.moves.filter(({ id }) => putBack.has(id)),
+    )
+    const groupId = session.options.newId()
+    write(session, { requestKey: key, groupId, undoes, rows, view })
+    return undoReply(session, groupId, undoes)
   },
 
   'moves.history': (session, { moveId }) => {

@@ -22,14 +22,14 @@ export const purchaseHandlers: Handlers<ChannelsOf<'purchases'>> = {
   'purchases.list': (session) => purchaseList(session),
   'purchases.tick': (session, asked) => {
     const list = purchaseList(session)
-    if (groupOfRequest(session.book, asked.key)) return list
+    const done = groupOfRequest(session.book, asked.key)
+    if (done) return { list, groupId: done.id }
     const line = list.lines.find(({ key }) => key === asked.lineKey)
     if (!line) throw notFound('purchase', asked.lineKey)
     // Ticked twice is bought once.
-    if (asked.isTicked === (line.ticked !== undefined)) return list
-    if (asked.isTicked) tick(session, line, asked)
-    else untick(session, line, asked)
-    return purchaseList(session)
+    if (asked.isTicked === (line.ticked !== undefined)) return { list, groupId: null }
+    const groupId = (asked.isTicked ? tick : untick)(session, line, asked)
+    return { list: purchaseList(session), groupId }
   },
   'purchases.paper': async (session, { by, size }) => {
     const pdf = await purchasePaper({ ...toTell(session), by, size })

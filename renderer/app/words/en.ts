@@ -19,6 +19,7 @@ import { shell } from './en/shell.ts'
 import { termHelp, terms } from './en/terms.ts'
 import { today } from './en/today.ts'
 import { tour } from './en/tour.ts'
+import { undo } from './en/undo.ts'
 
 export const en = {
   codes,
@@ -41,5 +42,6 @@ export const en = {
   terms,
   today,
   tour,
+  undo,
   ...screens,
 } as const

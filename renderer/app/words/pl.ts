@@ -20,6 +20,7 @@ import { shell } from './pl/shell.ts'
 import { termHelp, terms } from './pl/terms.ts'
 import { today } from './pl/today.ts'
 import { tour } from './pl/tour.ts'
+import { undo } from './pl/undo.ts'
 import type { Translated } from './translated.ts'
 
 export { inPolish } from './pl/library.ts'
@@ -45,5 +46,6 @@ export const pl = {
   handbook,
   today,
   tour,
+  undo,
   ...screens,
 } as const satisfies Translated<typeof en, 'one' | 'few' | 'many' | 'other'>

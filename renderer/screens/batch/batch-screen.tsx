@@ -7,7 +7,6 @@ import { useRead } from '../../app/queries.ts'
 import type { TimeAxisKind } from '../../charts/time-labels.ts'
 import { Button, ButtonLink } from '../../parts/button/button.tsx'
 import { CautionNote } from '../../parts/cautions/caution-note.tsx'
-import { FailureNote } from '../../parts/failure/failure-note.tsx'
 import { ReadState } from '../../parts/failure/read-state.tsx'
 import { compareWithAkin } from '../../parts/names/compare-path.ts'
 import { useBatches, useJars } from '../../parts/names/use-names.ts'
@@ -58,7 +57,7 @@ function Shown({ page, taskId }: { page: BatchPage; taskId: string | undefined }
   const t = useWords()
   const { summary } = page
   const { batch, next } = summary
-  const log = useLog(batch.id)
+  const log = useLog()
   const isDoneAlready = useTaskForm(summary, taskId, log)
   const batches = useBatches()
   const [isEditing, setIsEditing] = useState(false)
@@ -99,16 +98,7 @@ function Shown({ page, taskId }: { page: BatchPage; taskId: string | undefined }
       <Answer summary={summary} />
       <Cautions page={page} />
       {isDoneAlready && <output>{t('today.task.done')}</output>}
-      <LogPanel
-        summary={summary}
-        open={log.open}
-        onOpen={log.openForm}
-        onRecorded={log.recorded}
-        told={log.told?.words}
-        onUndo={log.told?.groupId !== undefined ? log.undoLast : undefined}
-        focusRef={log.focusRef}
-      />
-      <FailureNote error={log.undoError} />
+      <LogPanel summary={summary} open={log.open} onOpen={log.openForm} focusRef={log.focusRef} />
       <PlanSection batchId={batch.id} onOpen={log.openForm} />
       {page.steps.length === 0 ? (
         <Section title={t('batch.ledger.title')}>
@@ -125,7 +115,7 @@ function Shown({ page, taskId }: { page: BatchPage; taskId: string | undefined }
           <CurveSection page={page} axis={axis} onAxis={setAxis} />
           <ForecastSection summary={summary} onOpen={log.openForm} />
           <TimelineSection page={page} axis={axis} />
-          <LedgerSection page={page} onUndo={log.undoLast} />
+          <LedgerSection page={page} />
           <YieldSection page={page} />
         </>
       )}

@@ -8,7 +8,6 @@ import { Empty, Page } from '../../parts/page/page.tsx'
 import type { ShelfLot, ShelfLots } from '../../../shared/schemas/shelf.ts'
 import { nameOfAct, type Act } from './acts/act.ts'
 import { ActDialog } from './acts/act-dialog.tsx'
-import { ToldNote } from './acts/told-note.tsx'
 import { useActs, type Acts } from './acts/use-acts.ts'
 import { AgeingView } from './ageing/ageing-view.tsx'
 import { FirstView } from './first/first-view.tsx'
@@ -39,7 +38,6 @@ export function ShelfScreen({ view }: { view: ShelfView }) {
       }
     >
       <ShelfViews here={view} />
-      <ToldNote acts={acts} />
       <ReadState query={shelf}>
         {(found) => (
           <Shown

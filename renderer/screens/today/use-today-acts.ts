@@ -1,4 +1,4 @@
-/** What can be done from Today itself: putting off, bringing back, logging a round of turning; each with its undo. */
+/** What can be done from Today itself: putting off, bringing back, with its undo; logging a round of turning. */
 import { useState } from 'react'
 import type { BatchSummary } from '../../../shared/schemas/cellar.ts'
 import type { Task } from '../../../shared/schemas/tasks.ts'
@@ -25,7 +25,6 @@ export function useTodayActs(batches: readonly BatchSummary[]): TodayActs {
   const putting = useWrite('schedule.putOff')
   const bringing = useWrite('schedule.bringBack')
   const recording = useWrite('moves.record')
-  const undoing = useWrite('moves.undo')
   const shutting = useWrite('pantry.sayShut')
   const [told, setTold] = useState<TodayActs['told']>()
   const day = (until: string) => times.day(`${until}T12:00:00`)
@@ -50,7 +49,7 @@ export function useTodayActs(batches: readonly BatchSummary[]): TodayActs {
 
   return {
     told,
-    error: putting.error ?? bringing.error ?? recording.error ?? undoing.error ?? shutting.error,
+    error: putting.error ?? bringing.error ?? recording.error ?? shutting.error,
     putOff: (task, until) =>
       putting.mutate(
         { taskId: task.id, until },
@@ -94,21 +93,7 @@ export function useTodayActs(batches: readonly BatchSummary[]): TodayActs {
       const moves = tasks.flatMap(({ batchId, jarIds }) =>
         jarIds.map((jarId) => ({ at, kind: 'stir' as const, batchId, jarId })),
       )
-      recording.mutate(
-        { key: newId(), moves },
-        {
-          onSuccess: ({ groupId }) =>
-            setTold({
-              words: t('today.turned', { count: moves.length }),
-              undo: () =>
-                undoing.mutate(
-                  // Another window may have recorded something since.
-                  { key: newId(), groupId },
-                  { onSuccess: () => setTold({ words: t('today.turnedUndone') }) },
-                ),
-            }),
-        },
-      )
+      recording.mutate({ key: newId(), moves }, { onSuccess: () => setTold(undefined) })
     },
   }
 }

@@ -6,7 +6,6 @@ import { showApp } from '../show.tsx'
 import {
   opened,
   preview,
-  recorded,
   shelfAnswers,
   shelfLots,
   shelfPage,
@@ -48,8 +47,9 @@ describe('acts on a lot', () => {
       { kind: 'drawBottle', bottleLotId: 'raspberry-lot', count: 1 },
     ])
     const told = await screen.findByRole('status', { name: 'What was done last' })
-    expect(told.textContent).toBe('Drew 1 bottle of Raspberry 2024.')
-    bridge.answer({ 'moves.undo': { struck: asked(shown).map((move) => recorded(move, 5)) } })
+    expect(told.textContent).toBe('Recorded: Drew 1 bottle of Raspberry 2024.')
+    const changes = asked(shown).map((move) => ({ moveId: 'm', before: move, after: null }))
+    bridge.answer({ 'moves.undo': { groupId: 'u', undoes: 'g', changes } })
     await user.click(screen.getByRole('button', { name: 'Undo' }))
     expect(bridge.requests('moves.undo')).toMatchObject([{ groupId: 'g' }])
     await waitFor(() =>

@@ -348,5 +348,5 @@ export const shelfAnswers: Answers = {
   'lineage.of': lineage,
   'moves.preview': preview,
   'moves.record': wasRecorded,
-  'moves.undo': { struck: [] },
+  'moves.undo': { groupId: 'u', undoes: 'g', changes: [] },
 }

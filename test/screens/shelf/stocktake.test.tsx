@@ -39,7 +39,9 @@ describe('a stocktake', () => {
     ])
     const told = await screen.findByRole('status', { name: 'What was done last' })
     await waitFor(() =>
-      expect(told.textContent).toBe('Counted 3 bottles of Raspberry 2024 on Cellar rack.'),
+      expect(told.textContent).toBe(
+        'Recorded: Counted 3 bottles of Raspberry 2024 on Cellar rack.',
+      ),
     )
     await user.click(screen.getByRole('button', { name: 'Undo' }))
     expect(bridge.requests('moves.undo')).toMatchObject([{ groupId: 'g' }])

@@ -157,24 +157,30 @@ describe('TodayScreen', () => {
         jarIds: [jarId],
         effort: 'turning',
       })
+    const at = '2026-11-25T12:00:00.000Z'
+    const before = { at, kind: 'stir' as const, batchId: 'damson', jarId: 'north' }
     const { user, bridge } = showToday(
       { now: [turn('damson', 'north'), turn('quince', 'south')] },
       {
         'moves.record': { groupId: 'g', moveIds: ['a', 'b'], warnings: [] },
-        'moves.undo': { struck: [] },
+        'moves.undo': {
+          groupId: 'u',
+          undoes: 'g',
+          changes: [{ moveId: 'a', before, after: null }],
+        },
       },
     )
     expect(await screen.findByText('Turn 2 jars')).toBeTruthy()
     expect(screen.getByText('1 thing wants your hands.')).toBeTruthy()
     await user.click(screen.getByRole('button', { name: 'Log as turned' }))
-    expect(await screen.findByText('Logged: 2 jars turned.')).toBeTruthy()
+    expect(await screen.findByText(/^Recorded: .*North jar, and 1 more\.$/)).toBeTruthy()
     const [{ moves } = { moves: [] }] = bridge.requests('moves.record')
     expect(moves).toEqual([
       { at: '2026-11-25T12:00:00.000Z', kind: 'stir', batchId: 'damson', jarId: 'north' },
       { at: '2026-11-25T12:00:00.000Z', kind: 'stir', batchId: 'quince', jarId: 'south' },
     ])
     await user.click(screen.getByRole('button', { name: 'Undo' }))
-    expect(await screen.findByText('Taken back.')).toBeTruthy()
+    expect(await screen.findByText(/^Taken back: .*North jar\.$/)).toBeTruthy()
     expect(bridge.requests('moves.undo')).toMatchObject([{ groupId: 'g' }])
   })
 

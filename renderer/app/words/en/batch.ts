@@ -152,12 +152,6 @@ export const batch = {
     letter,
     record: 'Record',
     leave: 'Leave it',
-    recorded: 'Recorded: {{what}}.',
-    andMore_one: '{{what}}, and {{count}} more',
-    andMore_other: '{{what}}, and {{count}} more',
-    undo: 'Undo',
-    undone: 'Taken back: {{what}}.',
-    undoneNothing: 'It had been taken back already.',
     undoLast: 'Undo the last move',
   },
   form: {

@@ -15,6 +15,8 @@ const kind = {
 const shortcut = {
   find: 'Find a batch, jar, bottle, screen or action',
   settings: 'Open the settings',
+  undo: 'Take back what was done last',
+  redo: 'Put it back again',
   keys: 'Show these keys',
 } as const satisfies Record<ShortcutId, string>
 

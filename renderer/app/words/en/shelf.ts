@@ -325,16 +325,6 @@ const form = {
   levelFound: 'What is in it',
 } as const
 
-const told = {
-  recorded: '{{what}}.',
-  undo: 'Undo',
-  undone: 'Taken back: {{what}}.',
-  undoneNothing: 'It had been taken back already.',
-  andMore_one: '{{what}}, and {{count}} more',
-  andMore_other: '{{what}}, and {{count}} more',
-  label: 'What was done last',
-} as const
-
 const taste = {
   scores: 'Scores, 0 to 10',
   scoresHint: 'leave out what you did not judge; digits and arrows set them, Delete clears',
@@ -492,7 +482,6 @@ export const shelf = {
   firstView,
   lot,
   form,
-  told,
   taste,
   places,
   stocktake,

@@ -136,9 +136,6 @@ export const today = {
     bringBack: 'Bring back',
     bringBackOf: 'Bring back: {{what}}',
   },
-  turned_one: 'Logged: {{count}} jar turned.',
-  turned_other: 'Logged: {{count}} jars turned.',
-  turnedUndone: 'Taken back.',
   shut: {
     say: 'It is shut',
     sayOf: 'It is shut: {{name}}',

@@ -28,6 +28,8 @@ export const finder = {
     shortcut: {
       find: 'Znajdź nastaw, naczynie, butelkę, ekran lub czynność',
       settings: 'Otwórz ustawienia',
+      undo: 'Cofnij to, co zrobiono ostatnio',
+      redo: 'Ponów to, co cofnięto',
       keys: 'Pokaż te klawisze',
     },
     done: 'Gotowe',

@@ -322,18 +322,6 @@ const form = {
   levelFound: 'Ile w niej jest',
 } as const
 
-const told = {
-  recorded: '{{what}}.',
-  undo: 'Cofnij',
-  undone: 'Cofnięto: {{what}}.',
-  undoneNothing: 'To już było cofnięte.',
-  andMore_one: '{{what}} i jeszcze {{count}}',
-  andMore_few: '{{what}} i jeszcze {{count}}',
-  andMore_many: '{{what}} i jeszcze {{count}}',
-  andMore_other: '{{what}} i jeszcze {{count}}',
-  label: 'Co zrobiono ostatnio',
-} as const
-
 const taste = {
   scores: 'Punkty, od 0 do 10',
   scoresHint: 'pomiń, czego nie oceniasz; cyfry i strzałki ustawiają, Delete czyści',
@@ -496,7 +484,6 @@ export const shelf = {
   firstView,
   lot,
   form,
-  told,
   taste,
   places,
   stocktake,

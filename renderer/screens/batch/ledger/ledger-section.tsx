@@ -2,8 +2,13 @@
 import { useState } from 'react'
 import { useWords } from '../../../app/words/use-words.ts'
 import type { BatchPage, LedgerStep } from '../../../../shared/schemas/cellar.ts'
+import { newId } from '../../../app/new-id.ts'
+import { useWrite } from '../../../app/queries.ts'
 import { Button } from '../../../parts/button/button.tsx'
+import { FailureNote } from '../../../parts/failure/failure-note.tsx'
 import { Segments } from '../../../parts/fields/segments.tsx'
+import { breaksOf } from '../../../parts/moves/breaks-of.ts'
+import { Breaks } from '../../../parts/moves/breaks.tsx'
 import { Section } from '../../../parts/page/page.tsx'
 import { useLogContext } from '../log/use-log-context.ts'
 import { AmendDialog } from './amend-dialog.tsx'
@@ -14,13 +19,10 @@ import type { StepChange } from './step-menu.tsx'
 import { StrikeDialog } from './strike-dialog.tsx'
 import styles from './ledger.module.css'
 
-interface LedgerSectionProps {
-  page: BatchPage
-  onUndo: () => void
-}
-
-export function LedgerSection({ page: { summary, steps }, onUndo }: LedgerSectionProps) {
+export function LedgerSection({ page: { summary, steps } }: { page: BatchPage }) {
   const t = useWords()
+  const undo = useWrite('moves.undo')
+  const undoLast = () => undo.mutate({ key: newId(), batchId: summary.batch.id })
   const context = useLogContext(summary)
   const [order, setOrder] = useState<LedgerOrder>('newest')
   const [changing, setChanging] = useState<{ step: LedgerStep; change: StepChange }>()
@@ -41,10 +43,14 @@ export function LedgerSection({ page: { summary, steps }, onUndo }: LedgerSectio
               label: t(`batch.ledger.${value}`),
             }))}
           />
-          <Button onPress={onUndo}>{t('batch.log.undoLast')}</Button>
+          <Button onPress={undoLast} isBusy={undo.isPending}>
+            {t('batch.log.undoLast')}
+          </Button>
         </div>
       }
     >
+      <FailureNote error={undo.error} />
+      <Breaks breaks={breaksOf(undo.error)} />
       <div className={styles.frame}>
         <table className={styles.table}>
           <caption className="visually-hidden">{t('batch.ledger.caption')}</caption>

@@ -1,8 +1,6 @@
-/** Logging a move: the kinds, the form of the chosen one, and what was recorded last with its undo. */
+/** Logging a move: the kinds, and the form of the chosen one. */
 import { useWords } from '../../../app/words/use-words.ts'
 import type { BatchSummary } from '../../../../shared/schemas/cellar.ts'
-import type { Move } from '../../../../shared/schemas/moves.ts'
-import { Button } from '../../../parts/button/button.tsx'
 import type { Draft } from './drafts/draft.ts'
 import type { LogContext } from './drafts/log-context.ts'
 import { KindPicker } from './kind-picker.tsx'
@@ -15,11 +13,6 @@ export interface LogPanelProps {
   summary: BatchSummary
   open: OpenForm | undefined
   onOpen: (kind: LoggedKind | undefined) => void
-  onRecorded: (moves: readonly Move[], groupId: string) => void
-  /** What was recorded or taken back last; read out when it changes. */
-  told: string | undefined
-  /** Absent where there is nothing to take back just now. */
-  onUndo?: (() => void) | undefined
   focusRef: { current: HTMLButtonElement | null }
 }
 
@@ -34,7 +27,7 @@ export interface OpenForm {
 export type Prefill = (draft: Draft, context: LogContext) => Draft
 
 export function LogPanel(props: LogPanelProps) {
-  const { summary, open, onOpen, onRecorded, told, onUndo, focusRef } = props
+  const { summary, open, onOpen, focusRef } = props
   const t = useWords()
   const context = useLogContext(summary)
   const mayBegin = useMayBegin(open?.serial)
@@ -52,10 +45,6 @@ export function LogPanel(props: LogPanelProps) {
         onChoose={onOpen}
         firstRef={focusRef}
       />
-      <div className={styles.told}>
-        <output>{told}</output>
-        {told !== undefined && onUndo && <Button onPress={onUndo}>{t('batch.log.undo')}</Button>}
-      </div>
       {open && context && mayBegin && (
         <RecordForm
           key={open.serial}
@@ -63,7 +52,6 @@ export function LogPanel(props: LogPanelProps) {
           prefill={open.prefill}
           context={context}
           colour={summary.batch.colour}
-          onRecorded={onRecorded}
           onLeave={() => onOpen(undefined)}
         />
       )}

@@ -20,12 +20,12 @@ interface RecordFormProps {
   prefill?: ((draft: Draft, context: LogContext) => Draft) | undefined
   context: LogContext
   colour: string
-  onRecorded: (moves: readonly Move[], groupId: string) => void
+  /** Recorded, or given up. */
   onLeave: () => void
 }
 
 export function RecordForm(props: RecordFormProps) {
-  const { kind, prefill, context, colour, onRecorded, onLeave } = props
+  const { kind, prefill, context, colour, onLeave } = props
   const t = useWords()
   const first = () => startDraft(kind, context)
   const inHand = useDraft(() => (prefill ? prefill(first(), context) : first()), context)
@@ -39,10 +39,7 @@ export function RecordForm(props: RecordFormProps) {
   function submit() {
     const moves = inHand.attempt()
     if (!moves || record.isPending) return
-    record.mutate(
-      { key, moves: [...moves] },
-      { onSuccess: ({ groupId }) => onRecorded(moves, groupId) },
-    )
+    record.mutate({ key, moves: [...moves] }, { onSuccess: onLeave })
   }
 
   return (

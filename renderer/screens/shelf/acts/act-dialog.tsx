@@ -54,10 +54,7 @@ function ActForm({ act, acts }: { act: Act; acts: Acts }) {
   function submit() {
     setTried(true)
     if (!move || record.isPending) return
-    record.mutate(
-      { key: ids.key, moves: [move] },
-      { onSuccess: ({ groupId }) => acts.recorded([move], groupId) },
-    )
+    record.mutate({ key: ids.key, moves: [move] }, { onSuccess: acts.leave })
   }
 
   const missing = wasTried && !outcome.ok ? outcome.missing : []

@@ -9,7 +9,6 @@ import { Page } from '../../../parts/page/page.tsx'
 import type { ShelfPage } from '../../../../shared/schemas/shelf.ts'
 import { ActDialog } from '../acts/act-dialog.tsx'
 import { ActMenu } from '../acts/act-menu.tsx'
-import { ToldNote } from '../acts/told-note.tsx'
 import { useActs } from '../acts/use-acts.ts'
 import { useWindowWords } from '../use-window-words.ts'
 import { ColourSection } from './colour-section.tsx'
@@ -85,7 +84,6 @@ function Shown({ page }: { page: ShelfPage }) {
         </>
       }
     >
-      <ToldNote acts={acts} />
       <LotAnswer page={page} />
       <div className={styles.columns}>
         <WindowSection page={page} colour={colour} />

@@ -10,8 +10,6 @@ import { Breaks } from '../../../parts/moves/breaks.tsx'
 import { useRecordPreview } from '../../../parts/moves/use-preview.ts'
 import { DateTimeField } from '../../../parts/time/date-time-field.tsx'
 import type { BottleLot } from '../../../../shared/schemas/cellar.ts'
-import { ToldNote } from '../acts/told-note.tsx'
-import { useActs } from '../acts/use-acts.ts'
 import { AddLot } from './add-lot.tsx'
 import { corrections, differing, isCounted, mostAtOnce, stocktakeRows } from './stocktake.ts'
 import { StocktakeTable } from './stocktake-table.tsx'
@@ -27,7 +25,6 @@ interface StocktakeFormProps {
 export function StocktakeForm({ lots, shelfId, place }: StocktakeFormProps) {
   const t = useWords()
   const { locale } = useSettings()
-  const acts = useActs()
   const record = useWrite('moves.record')
   const [addedIds, setAddedIds] = useState<readonly string[]>([])
   const [at, setAt] = useState<string | undefined>(() => new Date().toISOString())
@@ -62,8 +59,7 @@ export function StocktakeForm({ lots, shelfId, place }: StocktakeFormProps) {
     record.mutate(
       { key: newId(), moves },
       {
-        onSuccess: ({ groupId }) => {
-          acts.recorded(moves, groupId)
+        onSuccess: () => {
           if (differs <= mostAtOnce) {
             written.clear()
             setAddedIds([])
@@ -101,7 +97,6 @@ export function StocktakeForm({ lots, shelfId, place }: StocktakeFormProps) {
         submit()
       }}
     >
-      <ToldNote acts={acts} />
       {rows.length > 0 && (
         <StocktakeTable
           rows={rows}

@@ -20,7 +20,7 @@ it('begins the next form from what the last move left, however slowly the book t
   const log = within(screen.getByRole('region', { name: 'Log a move' }))
   await user.click(await log.findByRole('button', { name: 'Stir' }))
   await user.click(await log.findByRole('button', { name: 'Record' }))
-  await log.findByText(/^Recorded/)
+  await screen.findByText(/^Recorded/)
 
   // The pantry on the screen is still the empty one from before.
   await user.click(log.getByRole('button', { name: 'Pour spirit' }))
