@@ -5,6 +5,7 @@
 import * as z from 'zod'
 import { Language } from './language.ts'
 import { BenchReply, BenchRequest } from './schemas/bench.ts'
+import { Differences, TaskDifference } from './schemas/amending.ts'
 import { Colour, Count, Id, Instant, MassG, Name, Note } from './schemas/basics.ts'
 import {
   Balance,
@@ -150,6 +151,12 @@ const Preview = z.strictObject({
 })
 
 const moves = z.array(Move).min(1).max(50)
+
+/** Later moves to strike with it; each as it was seen, so that no change made meanwhile is lost. */
+const alsoStrike = z
+  .array(z.strictObject({ moveId: Id, fromVersion: Count }))
+  .max(1000)
+  .optional()
 
 const oneDraft = z.strictObject({ draftId: Id })
 
@@ -339,15 +346,26 @@ export const channels = {
 
   'moves.preview': channel('read', z.strictObject({ moves }), Preview),
   'moves.record': channel('write', z.strictObject({ key, moves }), Recorded),
+  /** What becomes of the cellar when a move reads otherwise, or is struck (`move` null). */
   'moves.previewAmend': channel(
     'read',
-    z.strictObject({ moveId: Id, move: Move.nullable() }),
-    Preview,
+    z.strictObject({ moveId: Id, move: Move.nullable(), alsoStrike }),
+    /** Nothing differs while the move itself is refused. */
+    Preview.extend({ differences: Differences }),
   ),
-  /** Writes a new version of a move, or strikes it when `move` is null. */
+  /** The tasks that follow from it; apart, since a forecast may have to be made for them. */
+  'moves.previewTasks': channel(
+    'read',
+    z.strictObject({ moveId: Id, move: Move.nullable(), alsoStrike }),
+    z.array(TaskDifference),
+  ),
+  /**
+   * Writes a new version of a move, or strikes it when `move` is null, and strikes together with it
+   * what would not be possible any more.
+   */
   'moves.amend': channel(
     'write',
-    z.strictObject({ key, moveId: Id, fromVersion: Count, move: Move.nullable() }),
+    z.strictObject({ key, moveId: Id, fromVersion: Count, move: Move.nullable(), alsoStrike }),
     Recorded.extend({ changes: z.array(MoveChange) }),
   ),
   /**

@@ -132,13 +132,15 @@ export const withMoves = (view: LedgerView, added: readonly RecordedMove[]): Led
     ? view.grown(added)
     : viewOf([...view.moves, ...added], view)
 
-/** The view with one move put in place of its older version, or taken out. */
+/** The view with one move put in place of its older version, or taken out, and others taken out. */
 export function withAmendment(
   view: LedgerView,
   moveId: string,
   amended: RecordedMove | null,
+  struckIds: readonly string[] = [],
 ): LedgerView {
-  const others = view.moves.filter((recorded) => recorded.id !== moveId)
+  const gone = new Set([moveId, ...struckIds])
+  const others = view.moves.filter((recorded) => !gone.has(recorded.id))
   return viewOf(amended ? [...others, amended] : others, view)
 }
 

@@ -13,10 +13,11 @@ import {
 } from '../../cellar/move-store.ts'
 import { allJars } from '../../cellar/jar-store.ts'
 import { stepsOf } from '../../engine/index.ts'
-import type { Answer } from '../../../shared/channels.ts'
+import type { Answer, ParsedRequest } from '../../../shared/channels.ts'
 import type { Move, RecordedMove } from '../../../shared/schemas/moves.ts'
 import { cautionsAfter, ledgerStep } from '../describe.ts'
 import { stepsOfMoves, viewOf, withAmendment, withMoves, type LedgerView } from '../ledger-view.ts'
+import { differencesBetween, taskDifferences } from '../differences.ts'
 import { checkedMoves } from '../move-checks.ts'
 import { judged, mustHold, write } from '../move-writing.ts'
 import { notFound, ServiceError } from '../service-error.ts'
@@ -89,6 +90,23 @@ function amended(session: Session, current: RecordedMove, move: Move | null) {
   return { ...current, version: current.version + 1, move: checked as Move }
 }
 
+/** A change meant for an older version would undo what was changed since. */
+function mustBeAsSeen(session: Session, seen: { moveId: string; fromVersion: number }): void {
+  const { version } = currentMove(session, seen.moveId)
+  if (version !== seen.fromVersion)
+    throw new ServiceError('staleEdit', `move ${seen.moveId} has changed meanwhile`, { version })
+}
+
+/** The ledger as it would be with the change, and the changed move. */
+function viewAmended(
+  session: Session,
+  { moveId, move, alsoStrike = [] }: ParsedRequest<'moves.previewAmend'>,
+) {
+  const next = amended(session, currentMove(session, moveId), move)
+  const struckIds = alsoStrike.map((one) => one.moveId)
+  return { next, view: withAmendment(session.ledger, moveId, next, struckIds) }
+}
+
 export const moveHandlers: Handlers<ChannelsOf<'moves'>> = {
   'moves.preview': (session, { moves }) => {
     const asked = newlyRecorded(session, moves, 'preview')
@@ -113,25 +131,31 @@ export const moveHandlers: Handlers<ChannelsOf<'moves'>> = {
     return recordedReply(session, groupId, ids)
   },
 
-  'moves.previewAmend': (session, { moveId, move }) => {
-    const next = amended(session, currentMove(session, moveId), move)
-    return preview(session, withAmendment(session.ledger, moveId, next), next ? [next] : [])
+  'moves.previewAmend': (session, asked) => {
+    const { next, view } = viewAmended(session, asked)
+    const seen = preview(session, view, next ? [next] : [])
+    const after = seen.refusals.length > 0 ? session.ledger : view
+    return { ...seen, differences: differencesBetween(session, { before: session.ledger, after }) }
   },
 
-  'moves.amend': (session, { key, moveId, fromVersion, move }) => {
+  'moves.previewTasks': (session, asked) => {
+    const { next, view } = viewAmended(session, asked)
+    if (judged(session.ledger, view, next ? [next] : []).refusals.length > 0) return []
+    return taskDifferences(session, view)
+  },
+
+  'moves.amend': (session, { key, moveId, fromVersion, move, alsoStrike = [] }) => {
     const done = alreadyDone(session, key)
     if (done) return amendedReply(session, done)
-    const current = currentMove(session, moveId)
-    if (current.version !== fromVersion)
-      throw new ServiceError('staleEdit', `move ${moveId} has changed meanwhile`, {
-        version: current.version,
-      })
-    const next = amended(session, current, move)
-    const view = withAmendment(session.ledger, moveId, next)
+    for (const seen of [{ moveId, fromVersion }, ...alsoStrike]) mustBeAsSeen(session, seen)
+    const { next, view } = viewAmended(session, { moveId, move, alsoStrike })
     mustHold(session.ledger, view, next ? [next] : [])
     const groupId = session.options.newId()
-    const row = { id: moveId, version: current.version + 1, move: next?.move ?? null }
-    write(session, { requestKey: key, groupId, rows: [row], view })
+    const rows = [
+      { id: moveId, version: fromVersion + 1, move: next?.move ?? null },
+      ...alsoStrike.map((one) => ({ id: one.moveId, version: one.fromVersion + 1, move: null })),
+    ]
+    write(session, { requestKey: key, groupId, rows, view })
     return amendedReply(session, recordedReply(session, groupId, [moveId]))
   },
 

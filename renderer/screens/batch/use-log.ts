@@ -1,6 +1,6 @@
 /** Which form of the log is open. */
 import { useEffect, useRef, useState } from 'react'
-import type { LoggedKind } from './log/kinds.ts'
+import type { LoggedKind } from '../../parts/moves/kinds.ts'
 import type { OpenForm, Prefill } from './log/log-panel.tsx'
 
 export function useLog() {

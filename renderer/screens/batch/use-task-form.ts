@@ -4,7 +4,7 @@ import { useLocation } from 'wouter'
 import type { BatchSummary } from '../../../shared/schemas/cellar.ts'
 import { useRead } from '../../app/queries.ts'
 import type { Task } from '../../../shared/schemas/tasks.ts'
-import { kindOfTask } from './log/kinds.ts'
+import { kindOfTask } from '../../parts/moves/kinds.ts'
 import { asProposed } from './log/task-prefill.ts'
 import type { useLog } from './use-log.ts'
 

@@ -126,6 +126,8 @@ export const curve: BatchCurve = {
   ],
 }
 
+export const noDifferences = { batches: [], jars: [], bottles: [], opened: [], pantry: [] }
+
 export const batchAnswers: Answers = {
   'batches.page': page(),
   'batches.curve': curve,
@@ -152,7 +154,14 @@ export const batchAnswers: Answers = {
     warnings: [],
     changes: [{ moveId: 'm', before: pour.recorded.move, after: pour.recorded.move }],
   },
-  'moves.previewAmend': { refusals: [], steps: [], warnings: [], breaks: [] },
+  'moves.previewAmend': {
+    refusals: [],
+    steps: [],
+    warnings: [],
+    breaks: [],
+    differences: noDifferences,
+  },
+  'moves.previewTasks': [],
   'moves.history': [{ version: 1, recordedAt: pour.recorded.recordedAt, move: pour.recorded.move }],
   'jars.add': {},
   'batches.change': page().summary.batch,

@@ -4,7 +4,7 @@ import type { Answers } from '../fake-bridge.ts'
 import { summary } from '../cellar-fixture.ts'
 import { refused } from '../fake-bridge.ts'
 import { showApp } from '../show.tsx'
-import { batchAnswers, doubted, page, pour, step } from './batch-page-fixture.ts'
+import { batchAnswers, doubted, noDifferences, page, pour, step } from './batch-page-fixture.ts'
 
 async function showBatch(answers: Answers = {}) {
   const shown = showApp('/batches/damson', { ...batchAnswers, ...answers })
@@ -211,6 +211,7 @@ describe('the ledger', () => {
         breaks: [
           { recorded: later.recorded, refusal: { code: 'nothingThere', place: 'jar:north' } },
         ],
+        differences: noDifferences,
       },
     })
     await user.click(within(ledger()).getByRole('button', { name: /^Change: Poured/ }))

@@ -1,8 +1,8 @@
 /** Words of a batch's page: its moves, its curve, its jars. Amounts and names come in formatted. */
-import type { LoggedKind } from '../../../screens/batch/log/kinds.ts'
+import type { LoggedKind } from '../../../parts/moves/kinds.ts'
 import type { Stage } from '../../../../shared/schemas/cellar.ts'
 import type { CurveValues } from '../../../../shared/schemas/steeping.ts'
-import type { ShownNumber } from '../../../screens/batch/log/drafts/reading.ts'
+import type { ShownNumber } from '../../../parts/moves/drafts/reading.ts'
 
 /** One letter for each kind of move: a letter of its name, so that it can be underlined there. */
 const letter = {

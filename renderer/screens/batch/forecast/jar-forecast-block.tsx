@@ -6,7 +6,7 @@ import type { Banded, JarForecast } from '../../../../shared/schemas/steeping.ts
 import { useJars } from '../../../parts/names/use-names.ts'
 import { Strength, Sugar } from '../../../parts/quantity/composition.tsx'
 import { useQuantities } from '../../../parts/quantity/use-quantities.ts'
-import type { LoggedKind } from '../log/kinds.ts'
+import type { LoggedKind } from '../../../parts/moves/kinds.ts'
 import type { Prefill } from '../log/log-panel.tsx'
 import { useShares } from '../use-shares.ts'
 import { BookDiffers } from './book-differs.tsx'

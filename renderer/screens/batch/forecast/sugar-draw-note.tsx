@@ -3,7 +3,7 @@ import { useWords } from '../../../app/words/use-words.ts'
 import type { JarForecast } from '../../../../shared/schemas/steeping.ts'
 import { Button } from '../../../parts/button/button.tsx'
 import { useQuantities } from '../../../parts/quantity/use-quantities.ts'
-import type { LoggedKind } from '../log/kinds.ts'
+import type { LoggedKind } from '../../../parts/moves/kinds.ts'
 import type { Prefill } from '../log/log-panel.tsx'
 import styles from './forecast.module.css'
 

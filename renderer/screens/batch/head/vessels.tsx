@@ -8,7 +8,7 @@ import { useQuantities } from '../../../parts/quantity/use-quantities.ts'
 import { JarVessel } from '../../../parts/vessel/jar-vessel.tsx'
 import { bottleBrimMl } from '../../../parts/vessel/batch-vessels.tsx'
 import { Vessel, vesselScale } from '../../../parts/vessel/vessel.tsx'
-import { restsAt } from '../composition/rests-at.ts'
+import { restsAt } from '../../../parts/moves/composition/rests-at.ts'
 import styles from './vessels.module.css'
 
 export function Vessels({ summary: { batch, jars, bottleLots } }: { summary: BatchSummary }) {

@@ -9,7 +9,7 @@ import { Quantity } from '../../../parts/quantity/quantity.tsx'
 import { useTimes } from '../../../parts/time/use-times.ts'
 import { useMoveWords } from '../../../parts/moves/use-move-words.ts'
 import { ReadingMeaning } from './reading-meaning.tsx'
-import { StepMenu, type StepChange } from './step-menu.tsx'
+import { StepMenu, type StepChange } from '../../../parts/amending/step-menu.tsx'
 import { TransfersTable } from './transfers-table.tsx'
 import styles from './ledger.module.css'
 

@@ -5,7 +5,7 @@ import { newId } from '../../../app/new-id.ts'
 import { useWrite } from '../../../app/queries.ts'
 import { Button } from '../../../parts/button/button.tsx'
 import { FailureNote } from '../../../parts/failure/failure-note.tsx'
-import { Meaning } from '../composition/meaning.tsx'
+import { Meaning } from '../../../parts/moves/composition/meaning.tsx'
 import { isUnconfirmed } from './ledger-rows.ts'
 import styles from './ledger.module.css'
 

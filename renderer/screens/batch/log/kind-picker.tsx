@@ -3,7 +3,7 @@ import { useRef, useState, type KeyboardEvent, type Ref } from 'react'
 import { useWords } from '../../../app/words/use-words.ts'
 import { Button } from '../../../parts/button/button.tsx'
 import { classes } from '../../../parts/classes.ts'
-import type { KindGroups, LoggedKind } from './kinds.ts'
+import type { KindGroups, LoggedKind } from '../../../parts/moves/kinds.ts'
 import styles from './kind-picker.module.css'
 
 interface KindPickerProps {

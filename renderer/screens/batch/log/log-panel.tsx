@@ -1,12 +1,12 @@
 /** Logging a move: the kinds, and the form of the chosen one. */
 import { useWords } from '../../../app/words/use-words.ts'
 import type { BatchSummary } from '../../../../shared/schemas/cellar.ts'
-import type { Draft } from './drafts/draft.ts'
-import type { LogContext } from './drafts/log-context.ts'
+import type { Draft } from '../../../parts/moves/drafts/draft.ts'
+import type { LogContext } from '../../../parts/moves/drafts/log-context.ts'
 import { KindPicker } from './kind-picker.tsx'
-import { kindGroups, type LoggedKind } from './kinds.ts'
+import { kindGroups, type LoggedKind } from '../../../parts/moves/kinds.ts'
 import { RecordForm } from './record-form.tsx'
-import { useLogContext, useMayBegin } from './use-log-context.ts'
+import { useLogContext, useMayBegin } from '../../../parts/moves/use-log-context.ts'
 import styles from './log-panel.module.css'
 
 export interface LogPanelProps {

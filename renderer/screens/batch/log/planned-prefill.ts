@@ -2,10 +2,10 @@
 import type { PantryLot } from '../../../../shared/schemas/cellar.ts'
 import type { Goods } from '../../../../shared/schemas/goods.ts'
 import type { Move } from '../../../../shared/schemas/moves.ts'
-import type { AddingDraft } from './drafts/adding.ts'
-import { fullBottles } from './drafts/bottling.ts'
-import type { Draft } from './drafts/draft.ts'
-import { freeMl, lotsOf, type LogContext } from './drafts/log-context.ts'
+import type { AddingDraft } from '../../../parts/moves/drafts/adding.ts'
+import { fullBottles } from '../../../parts/moves/drafts/bottling.ts'
+import type { Draft } from '../../../parts/moves/drafts/draft.ts'
+import { freeMl, lotsOf, type LogContext } from '../../../parts/moves/drafts/log-context.ts'
 
 type AtHand = Pick<LogContext, 'batchId' | 'jars' | 'pantry'>
 

@@ -1,8 +1,8 @@
 /** A form filled in as a task proposes it: which jars, how much, through what. What is known better stays. */
 import type { Proposal } from '../../../../shared/schemas/tasks.ts'
-import { fullBottles, type BottlingDraft } from './drafts/bottling.ts'
-import type { Draft } from './drafts/draft.ts'
-import { freeMl, type LogContext } from './drafts/log-context.ts'
+import { fullBottles, type BottlingDraft } from '../../../parts/moves/drafts/bottling.ts'
+import type { Draft } from '../../../parts/moves/drafts/draft.ts'
+import { freeMl, type LogContext } from '../../../parts/moves/drafts/log-context.ts'
 
 export function asProposed(draft: Draft, proposal: Proposal, context: LogContext): Draft {
   const { jarIds, amount } = proposal

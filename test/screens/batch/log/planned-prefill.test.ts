@@ -1,10 +1,10 @@
 import { describe, expect, it } from 'vitest'
-import { startDraft } from '../../../../renderer/screens/batch/log/drafts/draft.ts'
-import type { LoggedKind } from '../../../../renderer/screens/batch/log/kinds.ts'
+import { startDraft } from '../../../../renderer/parts/moves/drafts/draft.ts'
+import type { LoggedKind } from '../../../../renderer/parts/moves/kinds.ts'
 import { asPlanned } from '../../../../renderer/screens/batch/log/planned-prefill.ts'
 import type { MoveOf } from '../../../../shared/schemas/moves.ts'
 import type { Goods } from '../../../../shared/schemas/goods.ts'
-import { at, demijohn, extract, logContext } from './log-context-fixture.ts'
+import { at, demijohn, extract, logContext } from '../../parts/moves/log-context-fixture.ts'
 
 const planned = (move: MoveOf<LoggedKind>, jarId = 'south', goods?: Goods) => {
   const context = logContext()

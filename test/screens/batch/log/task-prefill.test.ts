@@ -1,8 +1,14 @@
 import { describe, expect, it } from 'vitest'
 import type { Proposal } from '../../../../shared/schemas/tasks.ts'
-import { startDraft } from '../../../../renderer/screens/batch/log/drafts/draft.ts'
+import { startDraft } from '../../../../renderer/parts/moves/drafts/draft.ts'
 import { asProposed } from '../../../../renderer/screens/batch/log/task-prefill.ts'
-import { demijohn, extract, logContext, north, south } from './log-context-fixture.ts'
+import {
+  demijohn,
+  extract,
+  logContext,
+  north,
+  south,
+} from '../../parts/moves/log-context-fixture.ts'
 
 type Logged = Exclude<Proposal['kind'], 'pourGlass'>
 
