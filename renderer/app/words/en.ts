@@ -1,4 +1,5 @@
 /** Everything the screens say, in English. Amounts, dates and names come in already formatted. */
+import { amending } from './en/amending.ts'
 import { batch } from './en/batch.ts'
 import { bench } from './en/bench.ts'
 import { codes } from './en/codes.ts'
@@ -25,6 +26,7 @@ export const en = {
   codes,
   parts,
   shell,
+  amending,
   batch,
   compare,
   bench,

@@ -1,5 +1,6 @@
 /** Everything the screens say, in Polish. */
 import type { en } from './en.ts'
+import { amending } from './pl/amending.ts'
 import { batch } from './pl/batch.ts'
 import { bench } from './pl/bench.ts'
 import { codes } from './pl/codes.ts'
@@ -29,6 +30,7 @@ export const pl = {
   codes,
   parts,
   shell,
+  amending,
   batch,
   compare,
   bench,

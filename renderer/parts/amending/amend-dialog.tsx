@@ -1,51 +1,44 @@
-/** A recorded move changed in the form it was logged with; what would break is shown first. */
-import { useState } from 'react'
+/** A recorded move changed in the form it was logged with; all that follows is shown before it is saved. */
 import { useWords } from '../../app/words/use-words.ts'
 import type { RecordedMove } from '../../../shared/schemas/moves.ts'
-import { newId } from '../../app/new-id.ts'
-import { useWrite } from '../../app/queries.ts'
 import { Button } from '../button/button.tsx'
 import { DialogActions, SheetDialog } from '../dialog/sheet-dialog.tsx'
 import { FailureNote } from '../failure/failure-note.tsx'
+import { useBatches } from '../names/use-names.ts'
 import { draftOfMove } from '../moves/drafts/draft.ts'
 import type { LogContext } from '../moves/drafts/log-context.ts'
 import { DraftForm } from '../moves/forms/draft-form.tsx'
 import { PreviewPane } from '../moves/preview-pane.tsx'
 import form from '../moves/record-form.module.css'
 import { useDraft } from '../moves/use-draft.ts'
-import { useAmendPreview } from '../moves/use-preview.ts'
+import { Consequences } from './consequences.tsx'
+import { useAmending } from './use-amending.ts'
+import { useMoveContext } from './use-move-context.ts'
 
-interface AmendDialogProps {
+export interface MoveDialogProps {
   recorded: RecordedMove
-  context: LogContext
-  colour: string
   onClose: () => void
 }
 
-export function AmendDialog(props: AmendDialogProps) {
+export function AmendDialog(props: MoveDialogProps) {
   const t = useWords()
+  const context = useMoveContext(props.recorded.move)
   return (
     <SheetDialog title={t('batch.ledger.amendTitle')} isOpen onClose={props.onClose} size="wide">
-      <AmendForm {...props} />
+      {context && <AmendForm {...props} context={context} />}
     </SheetDialog>
   )
 }
 
-function AmendForm({ recorded, context, colour, onClose }: AmendDialogProps) {
-  const t = useWords()
-  const inHand = useDraft(() => draftOfMove(recorded.move), context)
-  const [move] = inHand.moves ?? []
-  const previewed = useAmendPreview(recorded.id, move)
-  const amend = useWrite('moves.amend')
-  const [key] = useState(newId)
-  const breaks = previewed.preview?.breaks ?? []
+/** Of a liquid whose batch is not known. */
+const plainColour = '#7a1f3d'
 
-  function submit() {
-    const [amended] = inHand.attempt() ?? []
-    if (!amended || amend.isPending) return
-    const { id: moveId, version: fromVersion } = recorded
-    amend.mutate({ key, moveId, fromVersion, move: amended }, { onSuccess: onClose })
-  }
+function AmendForm({ recorded, context, onClose }: MoveDialogProps & { context: LogContext }) {
+  const t = useWords()
+  const colour = useBatches().get(context.batchId)?.batch.colour ?? plainColour
+  const inHand = useDraft(() => draftOfMove(recorded.move), context)
+  const move = inHand.moves?.[0]
+  const amending = useAmending(recorded, move, onClose)
 
   return (
     <form
@@ -53,7 +46,7 @@ function AmendForm({ recorded, context, colour, onClose }: AmendDialogProps) {
       noValidate
       onSubmit={(event) => {
         event.preventDefault()
-        submit()
+        if (inHand.attempt()) amending.save()
       }}
     >
       <div className={form.fields}>
@@ -64,25 +57,30 @@ function AmendForm({ recorded, context, colour, onClose }: AmendDialogProps) {
           problems={inHand.problems}
           isAmending
         />
-        <FailureNote error={amend.error} />
+      </div>
+      <PreviewPane
+        previewed={amending.previewed}
+        draft={inHand.draft}
+        onMend={inHand.setDraft}
+        colour={colour}
+        tellsBreaks={false}
+      />
+      <div className={form.whole}>
+        <Consequences amending={amending} />
+        <FailureNote error={amending.error} />
         <DialogActions>
           <Button
             kind="primary"
             type="submit"
-            isBusy={amend.isPending}
-            isDisabled={breaks.length > 0}
+            isBusy={amending.isSaving}
+            // While something is missing, pressing it shows what.
+            isDisabled={move !== undefined && !amending.isReady}
           >
             {t('batch.ledger.amendSave')}
           </Button>
           <Button onPress={onClose}>{t('parts.cancel')}</Button>
         </DialogActions>
       </div>
-      <PreviewPane
-        previewed={previewed}
-        draft={inHand.draft}
-        onMend={inHand.setDraft}
-        colour={colour}
-      />
     </form>
   )
 }

@@ -27,9 +27,17 @@ interface PreviewPaneProps {
   draft: Draft
   onMend: (draft: Draft) => void
   colour: string
+  /** False where the later moves that would break are told elsewhere. */
+  tellsBreaks?: boolean
 }
 
-export function PreviewPane({ previewed, draft, onMend, colour }: PreviewPaneProps) {
+export function PreviewPane({
+  previewed,
+  draft,
+  onMend,
+  colour,
+  tellsBreaks = true,
+}: PreviewPaneProps) {
   const t = useWords()
   const { preview, moves, error } = previewed
   const refused = preview && firstRefused(preview.refusals, moves)
@@ -42,7 +50,7 @@ export function PreviewPane({ previewed, draft, onMend, colour }: PreviewPanePro
         {refused && <Refused refused={refused} remedy={remedyOf(draft, refused)} onMend={onMend} />}
         {preview && !refused && <After steps={preview.steps} colour={colour} />}
       </div>
-      {preview && !refused && <Breaks breaks={preview.breaks} />}
+      {preview && !refused && tellsBreaks && <Breaks breaks={preview.breaks} />}
       {preview && !refused && preview.warnings.length > 0 && (
         <ul className={styles.warnings}>
           {preview.warnings.map((caution) => (

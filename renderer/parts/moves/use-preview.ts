@@ -34,14 +34,3 @@ export function useRecordPreview(moves: readonly Move[] | undefined): Previewed 
   )
   return { preview: moves && data, moves: isPlaceholderData ? [] : (settled ?? []), error }
 }
-
-export function useAmendPreview(moveId: string, move: Move | null | undefined): Previewed {
-  const settled = useSettled(move)
-  const { data, error, isPlaceholderData } = useRead(
-    'moves.previewAmend',
-    { moveId, move: settled ?? null },
-    { isEnabled: settled !== undefined && move !== undefined, keepsLast: true },
-  )
-  const moves = settled && !isPlaceholderData ? [settled] : []
-  return { preview: move === undefined ? undefined : data, moves, error }
-}

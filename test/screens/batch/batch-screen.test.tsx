@@ -193,7 +193,9 @@ describe('the ledger', () => {
     expect(amount).toHaveProperty('value', '500')
     await user.clear(amount)
     await user.type(amount, '450')
-    await user.click(within(dialog).getByRole('button', { name: 'Amend' }))
+    const save = within(dialog).getByRole('button', { name: 'Amend' })
+    await waitFor(() => expect(save).toHaveProperty('disabled', false))
+    await user.click(save)
     await waitFor(() => expect(screen.queryByRole('dialog')).toBeNull())
     expect(bridge.requests('moves.amend')[0]).toMatchObject({
       moveId: 'pourSpirit',

@@ -4,7 +4,7 @@ export const undo = {
   told: {
     recorded: 'Zapisano: {{what}}.',
     changed: 'Zmieniono: {{what}}.',
-    struck: 'Skreślono: {{what}}.',
+    struck: 'Wykreślono: {{what}}.',
     takenBack: 'Cofnięto: {{what}}.',
     putBack: 'Przywrócono: {{what}}.',
   },

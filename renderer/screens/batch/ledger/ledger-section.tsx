@@ -10,7 +10,6 @@ import { Segments } from '../../../parts/fields/segments.tsx'
 import { breaksOf } from '../../../parts/moves/breaks-of.ts'
 import { Breaks } from '../../../parts/moves/breaks.tsx'
 import { Section } from '../../../parts/page/page.tsx'
-import { useLogContext } from '../../../parts/moves/use-log-context.ts'
 import { AmendDialog } from '../../../parts/amending/amend-dialog.tsx'
 import { HistoryDialog } from '../../../parts/amending/history-dialog.tsx'
 import { LedgerRow } from './ledger-row.tsx'
@@ -23,7 +22,6 @@ export function LedgerSection({ page: { summary, steps } }: { page: BatchPage })
   const t = useWords()
   const undo = useWrite('moves.undo')
   const undoLast = () => undo.mutate({ key: newId(), batchId: summary.batch.id })
-  const context = useLogContext(summary)
   const [order, setOrder] = useState<LedgerOrder>('newest')
   const [changing, setChanging] = useState<{ step: LedgerStep; change: StepChange }>()
   const close = () => setChanging(undefined)
@@ -75,13 +73,8 @@ export function LedgerSection({ page: { summary, steps } }: { page: BatchPage })
           </tbody>
         </table>
       </div>
-      {recorded && context && changing.change === 'amend' && (
-        <AmendDialog
-          recorded={recorded}
-          context={context}
-          colour={summary.batch.colour}
-          onClose={close}
-        />
+      {recorded && changing.change === 'amend' && (
+        <AmendDialog recorded={recorded} onClose={close} />
       )}
       {recorded && changing.change === 'strike' && (
         <StrikeDialog recorded={recorded} onClose={close} />

@@ -1,0 +1,32 @@
+/** Words of what follows when a move of the past is changed or struck. */
+export const amending = {
+  title: 'What would differ today',
+  waiting: 'Reckoning what would follow…',
+  nothing: 'Nothing: no number would read otherwise.',
+  what: 'Where',
+  strength: 'Strength',
+  sugar: 'Sugar',
+  amount: 'How much',
+  change: '{{before}} → {{after}}',
+  none: 'none',
+  group: {
+    batches: 'Batches',
+    jars: 'Vessels, what pours',
+    bottles: 'Bottles',
+    opened: 'Opened bottles',
+    pantry: 'Pantry',
+  },
+  strikeToo_one: 'Strike it too',
+  strikeToo_other: 'Strike all {{count}} too',
+  struckToo_one: '{{count}} later move is struck with it:',
+  struckToo_other: '{{count}} later moves are struck with it:',
+  keepThem: 'Leave them standing',
+  tasks: {
+    title: 'What there would be to do',
+    comes: '{{what}}: new, {{day}}',
+    goes: '{{what}}: falls away',
+    moves: '{{what}}: {{before}} → {{after}}',
+    deed: '{{deed}}, {{batch}}',
+    deedIn: '{{deed}}, {{batch}} ({{jars}})',
+  },
+} as const
