@@ -5,6 +5,7 @@
 import * as z from 'zod'
 import { Language } from './language.ts'
 import { BenchReply, BenchRequest } from './schemas/bench.ts'
+import { MovePage, MovesAsked } from './schemas/all-moves.ts'
 import { Differences, TaskDifference } from './schemas/amending.ts'
 import { Colour, Count, Id, Instant, MassG, Name, Note } from './schemas/basics.ts'
 import {
@@ -344,6 +345,8 @@ export const channels = {
     z.array(ComparedBatch),
   ),
 
+  /** The moves of the book, newest first; a part of them at a time. */
+  'moves.list': channel('read', MovesAsked, MovePage),
   'moves.preview': channel('read', z.strictObject({ moves }), Preview),
   'moves.record': channel('write', z.strictObject({ key, moves }), Recorded),
   /** What becomes of the cellar when a move reads otherwise, or is struck (`move` null). */

@@ -184,6 +184,25 @@ export const versionsOfMove = (book: Book, moveId: string): MoveVersion[] =>
     versionOf,
   )
 
+/** Moves that count no longer, each as it read last, with the version that struck it. */
+export function struckMoves(book: Book): RecordedMove[] {
+  const rows = book
+    .prepare(
+      `SELECT struck.id, first.seq, struck.version, first.group_id, recorded.recorded_at,
+              told.payload
+       FROM move AS struck
+       JOIN move AS first ON first.id = struck.id AND first.version = 1
+       JOIN move_group AS recorded ON recorded.id = first.group_id
+       JOIN move AS told ON told.id = struck.id AND told.version = (
+         SELECT max(version) FROM move WHERE id = struck.id AND payload IS NOT NULL)
+       WHERE struck.payload IS NULL
+         AND NOT EXISTS (SELECT 1 FROM move WHERE id = struck.id AND version > struck.version)
+       ORDER BY first.seq`,
+    )
+    .all() as CurrentRow[]
+  return rows.map(recordedOf)
+}
+
 /** When and in which order a move was first recorded; amendments do not change that. */
 export function firstRecording(
   book: Book,

@@ -373,6 +373,8 @@ export const Move = z.discriminatedUnion('kind', [
 ])
 export type Move = z.infer<typeof Move>
 export type MoveKind = Move['kind']
+/** In the order of the contract. */
+export const moveKinds: readonly MoveKind[] = Move.options.map(({ shape }) => shape.kind.value)
 export type MoveOf<K extends MoveKind> = Extract<Move, { kind: K }>
 
 /** A move as the book holds it: `seq` is the order of recording and decides between equal instants. */

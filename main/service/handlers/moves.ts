@@ -17,6 +17,7 @@ import type { Answer, ParsedRequest } from '../../../shared/channels.ts'
 import type { Move, RecordedMove } from '../../../shared/schemas/moves.ts'
 import { cautionsAfter, ledgerStep } from '../describe.ts'
 import { stepsOfMoves, viewOf, withAmendment, withMoves, type LedgerView } from '../ledger-view.ts'
+import { movePage } from '../all-moves.ts'
 import { differencesBetween, taskDifferences } from '../differences.ts'
 import { checkedMoves } from '../move-checks.ts'
 import { judged, mustHold, write } from '../move-writing.ts'
@@ -65,11 +66,26 @@ function preview(
   }
 }
 
-function currentMove(session: Session, moveId: string): RecordedMove {
+/** The move as it counts now. */
+function countingMove(session: Session, moveId: string): RecordedMove {
   const found = session.ledger.moves.find((recorded) => recorded.id === moveId)
   if (!found) throw notFound('move', moveId)
   return found
 }
+
+/** The move in its newest version; a struck one as it read before, since it can be put back. */
+function newestOfMove(session: Session, moveId: string): RecordedMove {
+  const found = session.ledger.moves.find((recorded) => recorded.id === moveId)
+  if (found) return found
+  const versions = versionsOfMove(session.book, moveId)
+  const move = versions.findLast((one) => one.move !== null)?.move
+  if (!move) throw notFound('move', moveId)
+  return { ...firstRecording(session.book, moveId), version: versions.length, move }
+}
+
+/** What is struck is not there to be struck again, only to be put back. */
+const moveToChange = (session: Session, moveId: string, move: Move | null): RecordedMove =>
+  move === null ? countingMove(session, moveId) : newestOfMove(session, moveId)
 
 const amendedReply = (session: Session, done: Recorded): Answer<'moves.amend'> => ({
   ...done,
@@ -91,10 +107,9 @@ function amended(session: Session, current: RecordedMove, move: Move | null) {
 }
 
 /** A change meant for an older version would undo what was changed since. */
-function mustBeAsSeen(session: Session, seen: { moveId: string; fromVersion: number }): void {
-  const { version } = currentMove(session, seen.moveId)
-  if (version !== seen.fromVersion)
-    throw new ServiceError('staleEdit', `move ${seen.moveId} has changed meanwhile`, { version })
+function mustBeAsSeen({ id, version }: RecordedMove, fromVersion: number): void {
+  if (version !== fromVersion)
+    throw new ServiceError('staleEdit', `move ${id} has changed meanwhile`, { version })
 }
 
 /** The ledger as it would be with the change, and the changed move. */
@@ -102,12 +117,14 @@ function viewAmended(
   session: Session,
   { moveId, move, alsoStrike = [] }: ParsedRequest<'moves.previewAmend'>,
 ) {
-  const next = amended(session, currentMove(session, moveId), move)
+  const next = amended(session, moveToChange(session, moveId, move), move)
   const struckIds = alsoStrike.map((one) => one.moveId)
   return { next, view: withAmendment(session.ledger, moveId, next, struckIds) }
 }
 
 export const moveHandlers: Handlers<ChannelsOf<'moves'>> = {
+  'moves.list': (session, asked) => movePage(session, asked),
+
   'moves.preview': (session, { moves }) => {
     const asked = newlyRecorded(session, moves, 'preview')
     return preview(session, withMoves(session.ledger, asked), asked)
@@ -147,7 +164,9 @@ export const moveHandlers: Handlers<ChannelsOf<'moves'>> = {
   'moves.amend': (session, { key, moveId, fromVersion, move, alsoStrike = [] }) => {
     const done = alreadyDone(session, key)
     if (done) return amendedReply(session, done)
-    for (const seen of [{ moveId, fromVersion }, ...alsoStrike]) mustBeAsSeen(session, seen)
+    mustBeAsSeen(moveToChange(session, moveId, move), fromVersion)
+    for (const seen of alsoStrike)
+      mustBeAsSeen(countingMove(session, seen.moveId), seen.fromVersion)
     const { next, view } = viewAmended(session, { moveId, move, alsoStrike })
     mustHold(session.ledger, view, next ? [next] : [])
     const groupId = session.options.newId()

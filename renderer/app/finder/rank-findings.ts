@@ -1,5 +1,5 @@
 /** What comes first of all that matches what was typed. */
-import { plain } from '../../parts/names/plain.ts'
+import { plain } from '../../../shared/plain.ts'
 
 export interface Finding {
   readonly id: string

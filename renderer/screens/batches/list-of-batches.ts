@@ -1,6 +1,6 @@
 /** Which batches the list shows, and in what order. */
 import type { BatchSummary } from '../../../shared/schemas/cellar.ts'
-import { plain } from '../../parts/names/plain.ts'
+import { plain } from '../../../shared/plain.ts'
 import { stageGroupOf, type StageGroup } from './stage-groups.ts'
 import { Stage } from '../../../shared/schemas/cellar.ts'
 import { collatorOf } from '../../parts/formatters/formatters.ts'

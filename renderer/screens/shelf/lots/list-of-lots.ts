@@ -1,7 +1,7 @@
 /** Which lots the list shows, in what order, and what they come to together. */
 import { Verdict } from '../../../../shared/schemas/moves.ts'
 import type { ShelfLot } from '../../../../shared/schemas/shelf.ts'
-import { plain } from '../../../parts/names/plain.ts'
+import { plain } from '../../../../shared/plain.ts'
 import { collatorOf } from '../../../parts/formatters/formatters.ts'
 
 /** A lot with the names that it is found and sorted by. */

@@ -11,7 +11,7 @@ import { BatchName } from '../../../parts/names/batch-name.tsx'
 import { Strength, Sugar } from '../../../parts/quantity/composition.tsx'
 import { LotVessel } from '../../../parts/vessel/lot-vessel.tsx'
 import type { ListedLot } from './list-of-lots.ts'
-import { Room } from './room.tsx'
+import { Room } from '../../../parts/table/room.tsx'
 import type { LotWords } from './use-lot-words.ts'
 import styles from './lot-table.module.css'
 

@@ -2,7 +2,7 @@
 import { useMemo } from 'react'
 import type { ShelfLot } from '../../../../shared/schemas/shelf.ts'
 import { useBatches, useShelfName } from '../../../parts/names/use-names.ts'
-import { plain } from '../../../parts/names/plain.ts'
+import { plain } from '../../../../shared/plain.ts'
 import { useKindName } from '../../../parts/names/use-kind-name.ts'
 import type { ListedLot } from './list-of-lots.ts'
 
