@@ -54,7 +54,15 @@ describe('massFractionOfDensity', () => {
 
   it('refuses 20 % by mass at -15 °C, where 1 kg/m³ hides 3 % of mass', () => {
     const densityKgPerM3 = densityOfSpirit({ massFraction: 0.2, temperatureC: -15 })
-    expect(() => massFractionOfDensity({ densityKgPerM3, temperatureC: -15 })).toThrow('warm it')
+    const measured = { densityKgPerM3, temperatureC: -15 }
+    expect(() => massFractionOfDensity(measured)).toThrow('warm it')
+    const details = { quantity: 'density of spirit', value: densityKgPerM3, unit: 'kg/m³' }
+    expect(() => massFractionOfDensity(measured)).toThrowError(
+      expect.objectContaining({
+        code: 'ambiguous',
+        details: { ...details, temperatureC: -15 },
+      }),
+    )
   })
 
   it('refuses densities that no spirit has, with the range at that temperature', () => {
