@@ -1,4 +1,7 @@
 /** A call as a program on this machine sends it, with a body that may be no JSON at all. */
+import { once } from 'node:events'
+import { request as httpRequest, type IncomingMessage } from 'node:http'
+import { text as textOf } from 'node:stream/consumers'
 import type { Reply } from '../../shared/schemas/errors.ts'
 
 export interface Sent {
@@ -13,13 +16,17 @@ export async function post(call: {
   channel: string
   request: unknown
 }): Promise<Sent> {
-  const response = await fetch(`${call.origin}/rpc/${call.channel}`, {
+  const asking = httpRequest(`${call.origin}/rpc/${call.channel}`, {
     method: 'POST',
     headers: { Authorization: `Bearer ${call.token}`, 'Content-Type': 'application/json' },
-    body: bodyOf(call.request),
+    // A connection for each call: one that is kept may be closed by the server while calls that
+    // go another way hold up this process, which says nothing of Ratafia.
+    agent: false,
   })
-  const { status } = response
-  const text = await response.text()
+  asking.end(bodyOf(call.request))
+  const [response] = (await once(asking, 'response')) as [IncomingMessage]
+  const status = response.statusCode ?? 0
+  const text = await textOf(response)
   if (status === 200) return { status, reply: JSON.parse(text) as Reply<unknown> }
   if (status >= 400 && status < 500)
     return { status, reply: { ok: false, error: { code: 'badInput', message: text, details: {} } } }
