@@ -1,13 +1,13 @@
 /** Tries to get past each guard of the browser host. */
-import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import { afterEach, beforeEach, describe, expect, it } from 'vitest'
 import { calendarSecret } from './fake-service.ts'
 import { runningServer, token } from './running-server.ts'
 
 let server: Awaited<ReturnType<typeof runningServer>>
-beforeAll(async () => {
+beforeEach(async () => {
   server = await runningServer()
 })
-afterAll(() => server.close())
+afterEach(() => server.close())
 
 const asPost = { method: 'POST' }
 const textOfBytes = (bytes: number) => `"${'x'.repeat(bytes - 2)}"`

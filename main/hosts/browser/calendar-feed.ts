@@ -5,6 +5,7 @@
 import type { Service } from '../../service/service.ts'
 import { answerCall } from '../answer-call.ts'
 import { HttpRefusal } from './http-refusal.ts'
+import type { WrongGuesses } from './wrong-guesses.ts'
 
 /** The secret of a calendar's address; undefined for any other path. */
 export const secretOfCalendar = (path: string): string | undefined =>
@@ -13,11 +14,12 @@ export const secretOfCalendar = (path: string): string | undefined =>
 export async function calendarOf(
   service: Pick<Service, 'dispatch'>,
   secret: string,
+  guesses: WrongGuesses,
 ): Promise<string> {
   const reply = await answerCall(service, 'calendar.serve', { secret })
   // A closed address looks like one that never was.
   if (!reply.ok && reply.error.code === 'notFound')
-    throw new HttpRefusal(404, 'There is no such page.')
+    throw guesses.refusal(new HttpRefusal(404, 'There is no such page.'))
   if (!reply.ok) throw new HttpRefusal(503, 'The calendar cannot be read just now.')
   return (reply.value as { ics: string }).ics
 }

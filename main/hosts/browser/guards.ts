@@ -2,12 +2,15 @@
 import { createHash, timingSafeEqual } from 'node:crypto'
 import type { IncomingMessage } from 'node:http'
 import { HttpRefusal } from './http-refusal.ts'
+import type { WrongGuesses } from './wrong-guesses.ts'
 
-type Asked = Pick<IncomingMessage, 'headers' | 'method'>
+type Asked = Pick<IncomingMessage, 'headers' | 'headersDistinct' | 'method'>
 
 /** A page elsewhere whose name was pointed at 127.0.0.1 sends its own name here. */
-export function mustNameOurHost({ headers }: Asked, origin: string): void {
-  if (`http://${headers.host}` !== origin)
+export function mustNameOurHost({ headersDistinct }: Asked, origin: string): void {
+  // Of two names one would be looked at here and the other elsewhere.
+  const [host, ...others] = headersDistinct['host'] ?? []
+  if (`http://${host}` !== origin || others.length > 0)
     throw new HttpRefusal(421, 'This address is not served here.')
 }
 
@@ -23,11 +26,13 @@ export function mustUseMethod({ method }: Asked, ...allowed: string[]): void {
 }
 
 /** Another program on this machine does not know this launch's secret. */
-export function mustKnowToken({ headers }: Asked, token: string): void {
+export function mustKnowToken({ headers }: Asked, token: string, guesses: WrongGuesses): void {
   const [, given] = /^Bearer ([\w-]+)$/.exec(headers.authorization ?? '') ?? []
-  if (given === undefined || !isSame(given, token))
-    throw new HttpRefusal(401, 'Open Ratafia from its launcher.', { 'WWW-Authenticate': 'Bearer' })
+  if (given === undefined || !isSame(given, token)) throw guesses.refusal(noToken())
 }
+
+const noToken = () =>
+  new HttpRefusal(401, 'Open Ratafia from its launcher.', { 'WWW-Authenticate': 'Bearer' })
 
 // Digests have one length, so comparing them tells nothing about the secret's.
 const isSame = (a: string, b: string) => timingSafeEqual(digest(a), digest(b))

@@ -1,6 +1,7 @@
 /** Reads the JSON that a request carries, up to a limit. */
 import type { IncomingMessage } from 'node:http'
 import { HttpRefusal } from './http-refusal.ts'
+import { isTooDeep } from './json-depth.ts'
 
 export const bodyLimitBytes = 5_000_000
 
@@ -11,11 +12,22 @@ export async function jsonBody(request: IncomingMessage): Promise<unknown> {
   const [type] = (request.headers['content-type'] ?? '').split(';')
   if (type?.trim().toLowerCase() !== 'application/json')
     throw new HttpRefusal(415, 'Send JSON, as application/json.')
-  const bytes = await bodyBytes(request)
+  const text = textOf(await bodyBytes(request))
+  if (isTooDeep(text)) throw new HttpRefusal(400, 'This is nested too deep.')
   try {
-    return JSON.parse(new TextDecoder('utf-8', { fatal: true }).decode(bytes)) as unknown
+    return JSON.parse(text) as unknown
   } catch {
-    throw new HttpRefusal(400, 'This is not JSON.')
+    throw notJson()
+  }
+}
+
+const notJson = () => new HttpRefusal(400, 'This is not JSON.')
+
+function textOf(bytes: Uint8Array): string {
+  try {
+    return new TextDecoder('utf-8', { fatal: true }).decode(bytes)
+  } catch {
+    throw notJson()
   }
 }
 

@@ -19,6 +19,7 @@ import {
 } from './guards.ts'
 import { HttpRefusal } from './http-refusal.ts'
 import { jsonBody } from './json-body.ts'
+import { wrongGuesses } from './wrong-guesses.ts'
 
 export interface BrowserServerOptions {
   service: Service
@@ -29,6 +30,8 @@ export interface BrowserServerOptions {
   /** Called when a window opens or closes, with how many there are now. */
   onWindowCount?: (count: number) => void
   heartbeatMs?: number
+  /** A request that is not all here by then is let go; 30 s when left out. */
+  requestLimitMs?: number
 }
 
 export interface BrowserServer {
@@ -36,6 +39,11 @@ export interface BrowserServer {
   /** Answers what was asked already, then lets go of the port. */
   close: () => Promise<void>
 }
+
+const usualRequestLimitMs = 30_000
+
+/** More than a maker's windows and programs ever keep open. */
+const mostConnections = 256
 
 /** How long calls that are being answered may hold up the end. */
 const closingMs = 1000
@@ -47,6 +55,7 @@ export async function openServer(options: BrowserServerOptions): Promise<Browser
     onCount: options.onWindowCount ?? (() => {}),
   })
   const stopListening = service.onChange(() => streams.tell({ event: 'bookChanged' }))
+  const guesses = wrongGuesses()
   let origin = ''
 
   async function respond(request: IncomingMessage, response: ServerResponse): Promise<void> {
@@ -57,21 +66,21 @@ export async function openServer(options: BrowserServerOptions): Promise<Browser
     const calendarSecret = secretOfCalendar(path)
     if (channel !== undefined) {
       mustUseMethod(request, 'POST')
-      mustKnowToken(request, token)
+      mustKnowToken(request, token, guesses)
       const name = decoded(channel)
       sendJson(response, await answerCall(service, name, await jsonBody(request)))
     } else if (path === '/contract') {
       mustUseMethod(request, 'GET')
-      mustKnowToken(request, token)
+      mustKnowToken(request, token, guesses)
       sendJson(response, contract())
     } else if (path === '/events') {
       mustUseMethod(request, 'GET')
-      mustKnowToken(request, token)
+      mustKnowToken(request, token, guesses)
       response.writeHead(200, { ...securityHeaders, 'Content-Type': 'text/event-stream' })
       streams.add(response)
     } else if (calendarSecret !== undefined) {
       mustUseMethod(request, 'GET', 'HEAD')
-      const ics = await calendarOf(service, calendarSecret)
+      const ics = await calendarOf(service, calendarSecret, guesses)
       const type = 'text/calendar; charset=utf-8'
       response.writeHead(200, { ...securityHeaders, 'Content-Type': type }).end(ics)
     } else {
@@ -82,9 +91,17 @@ export async function openServer(options: BrowserServerOptions): Promise<Browser
     }
   }
 
-  const server = createServer((request, response) => {
+  const limitMs = options.requestLimitMs ?? usualRequestLimitMs
+  const limits = {
+    headersTimeout: limitMs,
+    requestTimeout: limitMs,
+    connectionsCheckingInterval: limitMs / 10,
+    maxHeaderSize: 16_384,
+  }
+  const server = createServer(limits, (request, response) => {
     respond(request, response).catch((error: unknown) => refuse(response, error))
   })
+  server.maxConnections = mostConnections
   const port = await listen(server, options.port)
   origin = `http://127.0.0.1:${port}`
 
