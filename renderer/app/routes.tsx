@@ -54,6 +54,9 @@ const SeasonScreen = lazy(async () => ({
 const CellarRoomScreen = lazy(async () => ({
   default: (await import('../screens/cellar-room/cellar-room-screen.tsx')).CellarRoomScreen,
 }))
+const MovesScreen = lazy(async () => ({
+  default: (await import('../screens/moves/moves-screen.tsx')).MovesScreen,
+}))
 const FruitsScreen = lazy(async () => ({
   default: (await import('../screens/fruits/fruits-screen.tsx')).FruitsScreen,
 }))
@@ -127,6 +130,7 @@ export const Routes = () => (
       <Route path="/fruits/:id">
         {({ id }) => <FruitScreen key={id} fruitId={decodeURIComponent(id)} />}
       </Route>
+      <Route path="/moves" component={MovesScreen} />
       <Route path="/safekeeping" component={SafekeepingScreen} />
       <Route path="/handbook/:chapter?">
         {({ chapter }) => <HandbookScreen chapter={chapterOf(chapter)} />}

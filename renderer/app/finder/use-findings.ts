@@ -45,6 +45,7 @@ function usePlaces(): readonly Finding[] {
       ...shelfViews.slice(1).map((view) => screen(shelfPath(view), t(`shelf.view.${view}`), shelf)),
       screen('/shelf/stocktake', t('finder.stocktake'), shelf),
       screen('/labels', t('finder.labels'), shelf),
+      screen('/moves', t('moves.title'), t('shell.screens.safekeeping')),
       screen('/marry/mend', t('finder.mend'), marry),
       screen('/handbook', t('handbook.title')),
       ...chapters

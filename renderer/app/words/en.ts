@@ -11,6 +11,7 @@ import { fruits } from './en/fruits.ts'
 import { handbook } from './en/handbook.ts'
 import { labels } from './en/labels.ts'
 import { marry } from './en/marry.ts'
+import { moves } from './en/moves.ts'
 import { parts } from './en/parts.ts'
 import { safekeeping } from './en/safekeeping.ts'
 import { screens } from './en/screens.ts'
@@ -37,6 +38,7 @@ export const en = {
   handbook,
   labels,
   marry,
+  moves,
   safekeeping,
   season,
   shelf,

@@ -12,6 +12,7 @@ import { fruits } from './pl/fruits.ts'
 import { handbook } from './pl/handbook.ts'
 import { labels } from './pl/labels.ts'
 import { marry } from './pl/marry.ts'
+import { moves } from './pl/moves.ts'
 import { parts } from './pl/parts.ts'
 import { safekeeping } from './pl/safekeeping.ts'
 import { screens } from './pl/screens.ts'
@@ -40,6 +41,7 @@ export const pl = {
   fruits,
   labels,
   marry,
+  moves,
   safekeeping,
   season,
   shelf,

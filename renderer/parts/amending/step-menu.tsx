@@ -5,17 +5,19 @@ import { Button } from '../button/button.tsx'
 import { classes } from '../classes.ts'
 import styles from './step-menu.module.css'
 
-export type StepChange = 'amend' | 'strike' | 'history'
+export type StepChange = 'amend' | 'strike' | 'history' | 'takeBack' | 'putBack'
 
-const changes: readonly StepChange[] = ['amend', 'strike', 'history']
+const usual: readonly StepChange[] = ['amend', 'strike', 'history']
 
 interface StepMenuProps {
   /** The move in words, to tell this menu from the others. */
   what: string
+  /** Left out: those of any move that counts. */
+  changes?: readonly StepChange[]
   onChoose: (change: StepChange) => void
 }
 
-export function StepMenu({ what, onChoose }: StepMenuProps) {
+export function StepMenu({ what, changes = usual, onChoose }: StepMenuProps) {
   const t = useWords()
   return (
     <MenuTrigger>
@@ -30,7 +32,9 @@ export function StepMenu({ what, onChoose }: StepMenuProps) {
               className={classes(styles.item)}
               onAction={() => onChoose(change)}
             >
-              {t(`batch.ledger.${change}`)}
+              {change === 'takeBack' || change === 'putBack'
+                ? t(`moves.menu.${change}`)
+                : t(`batch.ledger.${change}`)}
             </MenuItem>
           ))}
         </Menu>

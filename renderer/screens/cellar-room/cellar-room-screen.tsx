@@ -1,6 +1,7 @@
 /** The vessels on their shelf, drawn to one scale with what stands in them, and the pantry. */
 import { useWords } from '../../app/words/use-words.ts'
 import { useRead } from '../../app/queries.ts'
+import { ButtonLink } from '../../parts/button/button.tsx'
 import { ReadState } from '../../parts/failure/read-state.tsx'
 import { Page } from '../../parts/page/page.tsx'
 import { JarShelf } from './jar-shelf.tsx'
@@ -17,7 +18,15 @@ export function CellarRoomScreen() {
       ? t('cellarRoom.lead', { count: empty.length, all: inUse.length })
       : t('cellarRoom.leadNone')
   return (
-    <Page title={t('cellarRoom.title')} lead={jars.data && lead}>
+    <Page
+      title={t('cellarRoom.title')}
+      lead={jars.data && lead}
+      actions={
+        <ButtonLink kind="quiet" href="/moves">
+          {t('moves.open')}
+        </ButtonLink>
+      }
+    >
       <ReadState query={jars}>{(all) => <JarShelf jars={all} />}</ReadState>
       <ReadState query={pantry}>{(lots) => <Pantry lots={lots} />}</ReadState>
     </Page>

@@ -2,7 +2,7 @@
 import { useWords } from '../../app/words/use-words.ts'
 import type { CellarStatus } from '../../../shared/channels.ts'
 import { useRead, useWrite } from '../../app/queries.ts'
-import { Button } from '../../parts/button/button.tsx'
+import { Button, ButtonLink } from '../../parts/button/button.tsx'
 import { FailureNote } from '../../parts/failure/failure-note.tsx'
 import { ReadState } from '../../parts/failure/read-state.tsx'
 import { Page, Section } from '../../parts/page/page.tsx'
@@ -20,7 +20,10 @@ export function SafekeepingScreen() {
   const balance = useRead('cellar.balance', {})
   const backups = useRead('backups.state', {})
   return (
-    <Page title={t('safekeeping.title')}>
+    <Page
+      title={t('safekeeping.title')}
+      actions={<ButtonLink href="/moves">{t('moves.open')}</ButtonLink>}
+    >
       <ReadState query={backups}>{(state) => <BackupSection state={state} />}</ReadState>
       <Section title={t('safekeeping.restore.title')}>
         <p className={styles.quiet}>{t('safekeeping.restore.text')}</p>

@@ -16,6 +16,7 @@ export const parts = {
   tryAgain: 'Try again',
   reload: 'Open again',
   close: 'Close',
+  any: 'any',
   cancel: 'Cancel',
   optional: 'optional',
   quantity: {

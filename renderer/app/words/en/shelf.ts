@@ -145,7 +145,6 @@ const lots = {
     size: 'Size',
     place: 'Place',
     phase: 'Window',
-    any: 'any',
   },
   everyPhase: 'All',
   clear: 'Show all',

@@ -4,6 +4,7 @@ export const parts = {
   tryAgain: 'Spróbuj ponownie',
   reload: 'Otwórz ponownie',
   close: 'Zamknij',
+  any: 'dowolne',
   cancel: 'Anuluj',
   optional: 'nieobowiązkowe',
   quantity: {

@@ -138,7 +138,6 @@ const lots = {
     size: 'Wielkość',
     place: 'Miejsce',
     phase: 'Okno',
-    any: 'dowolne',
   },
   everyPhase: 'Wszystkie',
   clear: 'Pokaż wszystkie',

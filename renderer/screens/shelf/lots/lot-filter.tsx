@@ -6,7 +6,7 @@ import { Segments } from '../../../parts/fields/segments.tsx'
 import { Toggles } from '../../../parts/fields/toggles.tsx'
 import { useShelfName } from '../../../parts/names/use-names.ts'
 import { useQuantities } from '../../../parts/quantity/use-quantities.ts'
-import { FilterChoice } from './filter-choice.tsx'
+import { FilterChoice } from '../../../parts/fields/filter-choice.tsx'
 import { choicesOf, type ListedLot, type LotFilter } from './list-of-lots.ts'
 import styles from './lot-filter.module.css'
 

@@ -11,7 +11,7 @@ import { en } from '../../../../renderer/app/words/en.ts'
 import { pl } from '../../../../renderer/app/words/pl.ts'
 import { explanations } from '../../../../renderer/app/words/pl/library/explanations.ts'
 import { speak } from '../../../../renderer/app/words/i18n.ts'
-import { batchAnswers } from '../../batch/batch-page-fixture.ts'
+import { batchAnswers, pour } from '../../batch/batch-page-fixture.ts'
 import { status } from '../../cellar-fixture.ts'
 import type { Answers } from '../../fake-bridge.ts'
 import { fruitPage } from '../../fruits/fruit-page-fixture.ts'
@@ -52,6 +52,11 @@ const answers: Answers = {
   'season.lastPlan': keptPlan(),
   'purchases.list': purchases(),
   'drafts.list': [],
+  'moves.list': {
+    total: 1,
+    years: [2026],
+    rows: [{ recorded: pour.recorded, batchIds: ['damson'] }],
+  },
   'drafts.page': { draft, createdAt: at, changedAt: at },
   'drafts.reckon': ({ spec: asked }) => outcomeOf(asked, { fruitOf }),
   'recipes.list': [],
@@ -122,6 +127,7 @@ describe('every screen in Polish, in ounces, °F and proof', () => {
     '/fruits',
     '/fruits/sloe',
     '/safekeeping',
+    '/moves',
     '/handbook/cautions',
     '/nowhere',
   ])('%s says nothing in English, and no key', async (path) => {

@@ -1,7 +1,7 @@
 /** One narrow select of a filter, its name before it; `any` is no filter. */
 import { useId } from 'react'
-import { useWords } from '../../../app/words/use-words.ts'
-import styles from './lot-filter.module.css'
+import { useWords } from '../../app/words/use-words.ts'
+import styles from './filter-choice.module.css'
 
 export interface FilterChoiceProps<Value> {
   label: string
@@ -26,7 +26,7 @@ export function FilterChoice<Value>({ label, value, onChange, choices }: FilterC
         data-chosen={at >= 0 || undefined}
         onChange={(event) => onChange(choices[Number(event.target.value)]?.value)}
       >
-        <option value={-1}>{t('shelf.lots.filter.any')}</option>
+        <option value={-1}>{t('parts.any')}</option>
         {choices.map((choice, index) => (
           <option key={String(choice.value)} value={index}>
             {choice.label}
