@@ -12,6 +12,7 @@ import { PreviewPane } from '../moves/preview-pane.tsx'
 import form from '../moves/record-form.module.css'
 import { useDraft } from '../moves/use-draft.ts'
 import { Consequences } from './consequences.tsx'
+import { fieldChanges } from './move-fields.ts'
 import { useAmending } from './use-amending.ts'
 import { useMoveContext } from './use-move-context.ts'
 
@@ -46,7 +47,10 @@ function AmendForm({ recorded, context, onClose }: MoveDialogProps & { context: 
       noValidate
       onSubmit={(event) => {
         event.preventDefault()
-        if (inHand.attempt()) amending.save()
+        if (!inHand.attempt() || move === undefined) return
+        // A version that reads as the one before would only make the history longer.
+        if (fieldChanges(recorded.move, move).length === 0) onClose()
+        else amending.save()
       }}
     >
       <div className={form.fields}>

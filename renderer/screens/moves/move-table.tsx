@@ -111,7 +111,7 @@ export function MoveTable({ filter, total, last }: MoveTableProps) {
         <StrikeDialog recorded={changing.recorded} onClose={close} />
       )}
       {changing?.change === 'history' && (
-        <HistoryDialog moveId={changing.recorded.id} onClose={close} />
+        <HistoryDialog recorded={changing.recorded} onClose={close} />
       )}
       {changing?.change === 'putBack' && (
         <PutBackDialog recorded={changing.recorded} move={changing.recorded.move} onClose={close} />

@@ -180,6 +180,18 @@ describe('AmendDialog', () => {
     )
   })
 
+  it('writes no version that reads as the one before', async () => {
+    const onClose = vi.fn<() => void>()
+    const { user, bridge } = showPart(<AmendDialog recorded={pour} onClose={onClose} />, {
+      answers: answers(),
+    })
+    const save = await screen.findByRole('button', { name: 'Amend' })
+    await waitFor(() => expect(save).toHaveProperty('disabled', false))
+    await user.click(save)
+    expect(onClose).toHaveBeenCalledOnce()
+    expect(bridge.requests('moves.amend')).toEqual([])
+  })
+
   it('tells why the move itself cannot be, and keeps the button shut', async () => {
     const refusal = { code: 'notEnough' as const, place: 'lot:spirit', asked: 500, available: 100 }
     showPart(<AmendDialog recorded={pour} onClose={() => undefined} />, {

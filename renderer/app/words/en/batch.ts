@@ -460,8 +460,6 @@ export const batch = {
       'This would make {{count}} later moves impossible. Change those first; nothing has been written.',
     historyTitle: 'History of this move',
     historyCaption: 'Every version of this move',
-    version: 'Version',
-    recorded: 'Recorded',
     struck: 'Struck',
     caption: 'Moves of this batch, with the composition right after each',
     placeNames: {

@@ -479,8 +479,6 @@ export const batch = {
       'To uniemożliwiłoby {{count}} późniejszego wpisu. Najpierw je zmień; niczego nie zapisano.',
     historyTitle: 'Historia tego wpisu',
     historyCaption: 'Każda wersja tego wpisu',
-    version: 'Wersja',
-    recorded: 'Zapisano',
     struck: 'Wykreślono',
     caption: 'Wpisy tego nastawu i skład zaraz po każdym',
     placeNames: {

@@ -80,7 +80,7 @@ export function LedgerSection({ page: { summary, steps } }: { page: BatchPage })
         <StrikeDialog recorded={recorded} onClose={close} />
       )}
       {recorded && changing.change === 'history' && (
-        <HistoryDialog moveId={recorded.id} onClose={close} />
+        <HistoryDialog recorded={recorded} onClose={close} />
       )}
     </Section>
   )
