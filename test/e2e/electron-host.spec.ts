@@ -35,8 +35,8 @@ test('opens one sandboxed, isolated window without Node', async ({ launched }) =
   expect(electron.calls('BrowserWindow')).toHaveLength(1)
   expect(electron.calls('BrowserWindow')[0]?.[0]).toMatchObject({ show: false })
   // All there is: nothing weakens the page's own guards, and no webview is allowed.
-  const { webPreferences } = electron.calls('BrowserWindow')[0]?.[0] as { webPreferences: object }
-  expect(webPreferences).toEqual({
+  const [[asked] = []] = electron.calls('BrowserWindow') as [{ webPreferences: object }][]
+  expect(asked?.webPreferences).toEqual({
     preload: expect.stringMatching(/preload\.cjs$/),
     sandbox: true,
     contextIsolation: true,

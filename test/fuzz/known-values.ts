@@ -86,32 +86,38 @@ export function idName(name: string): string | undefined {
   return kind === 'kind' ? 'fruitId' : kind && `${kind}Id`
 }
 
-const ownersOfId: Readonly<Record<string, string>> = {
-  jar: 'jarId',
-  batch: 'batchId',
-  pantry: 'lotId',
-  bottle: 'bottleLotId',
-  lot: 'bottleLotId',
-  shelf: 'shelfId',
-  shelve: 'shelfId',
-  recipe: 'recipeId',
-  draft: 'draftId',
-  fruit: 'fruitId',
-  sheet: 'sheetId',
-  recorded: 'moveId',
-  task: 'taskId',
-}
+/** Maps, since a cellar of hostile texts has things called `constructor`. */
+const ownersOfId: ReadonlyMap<string, string> = new Map(
+  Object.entries({
+    jar: 'jarId',
+    batch: 'batchId',
+    pantry: 'lotId',
+    bottle: 'bottleLotId',
+    lot: 'bottleLotId',
+    shelf: 'shelfId',
+    shelve: 'shelfId',
+    recipe: 'recipeId',
+    draft: 'draftId',
+    fruit: 'fruitId',
+    sheet: 'sheetId',
+    recorded: 'moveId',
+    task: 'taskId',
+  }),
+)
 
 /** What a property is called when it stands by itself: an `id` is that of the thing it belongs to. */
 export const nameIn = (owner: string, key: string): string =>
-  key === 'id' ? (ownersOfId[owner] ?? 'id') : (idName(key) ?? key)
+  key === 'id' ? (ownersOfId.get(owner) ?? 'id') : (idName(key) ?? key)
 
 /** `batches` holds what is called `batch`. */
 export const oneOf = (name: string): string =>
-  pluralsOfTheirOwn[name] ??
+  pluralsOfTheirOwn.get(name) ??
   (name.endsWith('Id') ? name : name.replace(/(?<=ch|sh)es$|(?<=[^s])s$/, ''))
 
-const pluralsOfTheirOwn: Readonly<Record<string, string>> = { own: 'sheet', usual: 'sheet' }
+const pluralsOfTheirOwn: ReadonlyMap<string, string> = new Map([
+  ['own', 'sheet'],
+  ['usual', 'sheet'],
+])
 
 /** What a draft calls its batch, jars and lots: no book has them. */
 const onPaper = /^draft(-|$)/

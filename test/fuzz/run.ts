@@ -6,20 +6,24 @@ const [calls = 100_000, seed = 8] = process.argv.slice(2).map(Number)
 const started = performance.now()
 const seconds = () => Math.round((performance.now() - started) / 1000)
 
-/** One whole sentence on each fault, the first of a kind with all that is known of it. */
+const kindsTold = new Set<string>()
+let faultsTold = 0
+
+/** One line on each fault as it comes, the first of a kind with all that is known of it. */
 function tell({ faults }: FuzzCounts) {
-  const seen = new Set<string>()
-  for (const { what, channel, seed: ofBook, call, told } of faults) {
-    const isNew = !seen.has(`${what} ${channel}`)
-    seen.add(`${what} ${channel}`)
+  for (const { what, channel, seed: ofBook, call, told } of faults.slice(faultsTold)) {
+    const isNew = !kindsTold.has(`${what} ${channel}`)
+    kindsTold.add(`${what} ${channel}`)
     console.log(`${what} in ${channel}, seed ${ofBook}, call ${call}${isNew ? `: ${told}` : ''}`)
   }
+  faultsTold = faults.length
 }
 
 const counts = await fuzzCalls({
   calls,
   seed,
   onCall: (sofar) => {
+    tell(sofar)
     if (sofar.calls % 5000 === 0)
       console.log(`${sofar.calls} calls, ${sofar.faults.length} faults, ${seconds()} s`)
   },

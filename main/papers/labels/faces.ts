@@ -69,11 +69,36 @@ export function metricsOf(face: LabelFace): FaceMetrics {
   }
 }
 
-/** The face that a letter of a text in `face` is set in; undefined where none of them has it. */
-export function faceFor(face: LabelFace, letter: string): LabelFace | undefined {
-  return [face, ...standIns[face]].find((one) =>
-    [...letter].every((point) => fontOf(one).hasGlyphForCodePoint(point.codePointAt(0) ?? 0)),
-  )
+/**
+ * The face that a letter of a text in `face`, with the marks on it, is set in; undefined where none
+ * of them can set it.
+ */
+export const faceFor = (face: LabelFace, letter: string): LabelFace | undefined =>
+  [face, ...standIns[face]].find((one) => canSet(one, letter))
+
+const settable = new Map<string, boolean>()
+
+function canSet(face: LabelFace, letter: string): boolean {
+  const name = `${face} ${letter}`
+  const known = settable.get(name)
+  if (known !== undefined) return known
+  const can = hasAll(fontOf(face), letter) && placesMarks(fontOf(face), letter)
+  settable.set(name, can)
+  return can
+}
+
+const hasAll = (font: Font, letter: string): boolean =>
+  [...letter].every((point) => font.hasGlyphForCodePoint(point.codePointAt(0) ?? 0))
+
+/** Of some piles of marks a font does not tell where they stand, and the library gives up on them. */
+function placesMarks(font: Font, letter: string): boolean {
+  if (!/\p{M}/u.test(letter)) return true
+  try {
+    font.layout(letter, [])
+    return true
+  } catch {
+    return false
+  }
 }
 
 const outlines = new Map<string, string>()
