@@ -420,7 +420,11 @@ export const channels = {
   /** Which amounts give what is wanted; the pinned ones stay. */
   'drafts.solve': channel(
     'read',
-    z.strictObject({ spec: DraftSpec, pins: z.array(DraftPin), wishes: DraftWishes }),
+    z.strictObject({
+      spec: DraftSpec,
+      pins: z.array(DraftPin).max(DraftPin.options.length),
+      wishes: DraftWishes,
+    }),
     DraftSolution,
   ),
   /** Opens a batch, with the draft's moves as the plan to follow. */

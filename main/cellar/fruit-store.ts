@@ -39,14 +39,17 @@ export function removeFruit(book: Book, id: string): void {
 }
 
 /**
- * Whether anything names the fruit: a purchase (struck ones too, an undo may bring them back), a
- * draft, a recipe, the plan of a batch, a season's wishes or plan.
+ * Whether anything names the fruit: a purchase or bottles from elsewhere (struck ones too, an undo
+ * may bring them back), a draft, a recipe, the plan of a batch, a season's wishes or plan.
  */
 export const isFruitNamed = (book: Book, id: string): boolean =>
   book
     .prepare(
       `SELECT EXISTS (
          SELECT 1 FROM move WHERE kind = 'buy' AND payload ->> '$.goods.fruitId' = :id
+         UNION ALL
+         SELECT 1 FROM move, json_each(payload, '$.fruitIds') AS made
+         WHERE kind = 'bringIn' AND made.value = :id
          UNION ALL
          SELECT 1 FROM (
            SELECT content AS paper FROM draft

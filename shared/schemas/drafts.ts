@@ -290,7 +290,7 @@ export const Draft = z.strictObject({
   id: Id,
   name: Name,
   spec: DraftSpec,
-  pins: z.array(DraftPin),
+  pins: z.array(DraftPin).max(DraftPin.options.length),
   /** Present when the draft was made from what is wanted. */
   wishes: DraftWishes.optional(),
   note: Note,

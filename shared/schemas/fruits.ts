@@ -79,7 +79,7 @@ export const Fruit = z.strictObject({
   pectinHaze: z.enum(['low', 'medium', 'high']).optional(),
   hazards: z.array(text).max(20),
   /** Source code by field; the codes are explained in the library's `sources`. */
-  sources: z.record(z.string(), z.string()),
+  sources: z.record(z.string().max(80), z.string().max(400)),
 })
 export type Fruit = z.infer<typeof Fruit>
 

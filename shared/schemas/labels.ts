@@ -76,7 +76,7 @@ export type LabelSheet = z.infer<typeof LabelSheet>
 export const LabelStyle = z.strictObject({
   design: LabelDesign,
   part: LabelPart,
-  shown: z.array(LabelField),
+  shown: z.array(LabelField).max(LabelField.options.length),
   /** The square code that carries a short text record. */
   hasCode: z.boolean(),
   /** The bottle, drawn to scale. */

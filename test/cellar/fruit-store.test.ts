@@ -68,6 +68,34 @@ describe('isFruitNamed', () => {
   })
 })
 
+describe('isFruitNamed in a bottle', () => {
+  it('knows bottles that came from elsewhere, each of their fruits, and none beside', () => {
+    const book = newBook()
+    const move: Move = {
+      at: changedAt,
+      kind: 'bringIn',
+      batchId: 'b',
+      bottleLotId: 'l',
+      bottleSizeMl: 500,
+      count: 2,
+      strengthPctVol: 30,
+      sugarGPerL: 200,
+      fruitIds: ['sloe', 'medlar'],
+    }
+    const rows = [{ id: 'm', version: 1, move }]
+    book
+      .prepare('INSERT INTO batch (id, name, colour, note, opened_at) VALUES (?, ?, ?, ?, ?)')
+      .run('b', 'B', '#4a2545', '', changedAt)
+    addGroup(book, { id: 'g', requestKey: 'k', recordedAt: changedAt, rows })
+    expect(['sloe', 'medlar', 'quince'].map((id) => isFruitNamed(book, id))).toEqual([
+      true,
+      true,
+      false,
+    ])
+    book.close()
+  })
+})
+
 describe('isFruitNamed on paper', () => {
   const paper = JSON.stringify({ charges: [{ fruitId: 'medlar', massG: 1000 }], note: 'sloe' })
   const season = JSON.stringify({ kinds: [{ kindId: 'medlar', because: 'sloe' }] })
