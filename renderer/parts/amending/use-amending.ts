@@ -4,6 +4,7 @@ import type { Answer } from '../../../shared/channels.ts'
 import type { Move, RecordedMove } from '../../../shared/schemas/moves.ts'
 import { newId } from '../../app/new-id.ts'
 import { useRead, useWrite } from '../../app/queries.ts'
+import { useLatestAnswer } from '../../app/use-latest.ts'
 import { useSettled, type Previewed } from '../moves/use-preview.ts'
 
 export interface Amending {
@@ -41,17 +42,23 @@ export function useAmending(
     ...(struck.length > 0 && { alsoStrike: struck.map(seenVersion) }),
   }
   const isComplete = settled !== undefined && move !== undefined
-  const { data, error, isPlaceholderData } = useRead('moves.previewAmend', asked, {
-    isEnabled: isComplete,
-    keepsLast: true,
-  })
+  // A field that is empty for a moment asks nothing, and takes no question back.
+  const [wanted, setWanted] = useState<typeof asked>()
+  if (isComplete && JSON.stringify(wanted) !== JSON.stringify(asked)) setWanted(asked)
+  // In a book of decades the answer about an old move takes seconds: questions must not pile up.
+  const { query, isOfWanted } = useLatestAnswer(
+    'moves.previewAmend',
+    wanted ?? asked,
+    wanted !== undefined,
+  )
+  const { data, error } = query
   const seen = move === undefined ? undefined : data
-  const isOfThis = isComplete && settled === move && data !== undefined && !isPlaceholderData
-  const isPossible = isOfThis && data.refusals.length === 0
+  const isOfThis = isComplete && settled === move && isOfWanted
+  const isPossible = isOfThis && data?.refusals.length === 0
   const tasks = useRead('moves.previewTasks', asked, { isEnabled: isPossible }).data
   const isReady = isPossible && data.breaks.length === 0
   return {
-    previewed: { preview: seen, moves: settled && !isPlaceholderData ? [settled] : [], error },
+    previewed: { preview: seen, moves: settled && isOfWanted ? [settled] : [], error },
     seen,
     tasks: isPossible ? tasks : undefined,
     struck,

@@ -180,6 +180,34 @@ describe('AmendDialog', () => {
     )
   })
 
+  it('asks one question at a time while the service reckons, and the newest next', async () => {
+    const waiting: ((seen: Preview) => void)[] = []
+    const { user, bridge } = showPart(<AmendDialog recorded={pour} onClose={() => undefined} />, {
+      answers: answers({
+        'moves.previewAmend': () =>
+          new Promise<Preview>((resolve) => {
+            waiting.push(resolve)
+          }),
+      }),
+    })
+    const asked = () => bridge.requests('moves.previewAmend')
+    await waitFor(() => expect(asked()).toHaveLength(1))
+    const amount = await screen.findByLabelText(/^How much/)
+    for (const ml of ['410', '420', '430']) {
+      await user.clear(amount)
+      await user.type(amount, ml)
+      await new Promise((resolve) => setTimeout(resolve, 200))
+    }
+    expect(asked()).toHaveLength(1)
+    waiting[0]!(preview())
+    await waitFor(() => expect(asked()).toHaveLength(2))
+    expect(asked()[1]?.move).toMatchObject({ volumeMl: 430 })
+    const save = screen.getByRole('button', { name: 'Amend' })
+    expect(save).toHaveProperty('disabled', true)
+    waiting[1]!(preview())
+    await waitFor(() => expect(save).toHaveProperty('disabled', false))
+  })
+
   it('writes no version that reads as the one before', async () => {
     const onClose = vi.fn<() => void>()
     const { user, bridge } = showPart(<AmendDialog recorded={pour} onClose={onClose} />, {
