@@ -127,6 +127,7 @@ const problems: Readonly<Record<ZipProblemKind, BackupProblem>> = {
   notAZip: 'notABackup',
   cutShort: 'cutShort',
   damaged: 'damagedInside',
+  unsafeNames: 'damagedInside',
 }
 
 async function asBackup<T>(read: () => Promise<T>): Promise<T> {

@@ -6,7 +6,7 @@ import { open, type FileHandle } from 'node:fs/promises'
 import { Readable } from 'node:stream'
 import { crc32, createInflateRaw } from 'node:zlib'
 
-export type ZipProblemKind = 'notAZip' | 'cutShort' | 'damaged'
+export type ZipProblemKind = 'notAZip' | 'cutShort' | 'damaged' | 'unsafeNames'
 
 export class ZipProblem extends Error {
   override name = 'ZipProblem'
@@ -70,6 +70,16 @@ async function directoryOf(handle: FileHandle): Promise<Map<string, ZipEntry>> {
   return entriesIn(await bytesAt(handle, offset, offset + length), count)
 }
 
+/** A plain path downward, on every system. */
+export function isSafeName(name: string): boolean {
+  // oxlint-disable-next-line no-control-regex -- they are what is looked for
+  if (name === '' || name.length > 300 || /[\\:\u0000-\u001f\u007f]/.test(name)) return false
+  return name
+    .replace(/\/$/, '')
+    .split('/')
+    .every((step) => step !== '' && !/^\s*\.{1,2}\s*$/.test(step))
+}
+
 function entriesIn(directory: Buffer, count: number): Map<string, ZipEntry> {
   const entries = new Map<string, ZipEntry>()
   let at = 0
@@ -80,6 +90,9 @@ function entriesIn(directory: Buffer, count: number): Map<string, ZipEntry> {
     const name = directory.toString('utf8', at + 46, at + 46 + nameLength)
     // Two programs could each read another one of them.
     if (entries.has(name)) throw new ZipProblem('damaged', 'one name stands for two files')
+    // Names are never used as paths here, but such a file was made to do harm to some program.
+    if (!isSafeName(name))
+      throw new ZipProblem('unsafeNames', 'a name inside climbs out of its folder')
     entries.set(name, {
       name,
       method: directory.readUInt16LE(at + 10),

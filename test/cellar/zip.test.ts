@@ -3,7 +3,7 @@ import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { unzipSync, zipSync } from 'fflate'
 import { describe, expect, it } from 'vitest'
-import { contentOf, textOf, withZip, ZipProblem } from '../../main/cellar/zip-reader.ts'
+import { contentOf, isSafeName, textOf, withZip, ZipProblem } from '../../main/cellar/zip-reader.ts'
 import { writeZip } from '../../main/cellar/zip-writer.ts'
 
 const newFile = () => join(mkdtempSync(join(tmpdir(), 'zip-')), 'a.zip')
@@ -95,6 +95,28 @@ describe('a zip file', () => {
     expect(await problemOf(() => all(sound, '../one.txt'))).toBe('damaged')
   })
 
+  it.each([
+    '../up.txt',
+    'in/../../up.txt',
+    'in/..',
+    '/etc/passwd',
+    'C:/up.txt',
+    '..\\up.txt',
+    'in\\up.txt',
+    'one.txt\0.png',
+  ])('that holds %j is refused whole, whatever else is in it', async (name) => {
+    const file = newFile()
+    const some = new Uint8Array([1])
+    writeFileSync(file, zipSync({ 'one.txt': some, [name]: some }))
+    expect(await problemOf(() => all(file, 'one.txt'))).toBe('unsafeNames')
+  })
+
+  it.each(['..one.txt', 'in/a..b', 'größer/梅.bin'])('that holds %j is read', async (name) => {
+    const file = newFile()
+    writeFileSync(file, zipSync({ [name]: new Uint8Array([7]) }))
+    expect([...(await all(file, name))]).toEqual([7])
+  })
+
   it('gives no more than an entry says it holds', async () => {
     const file = newFile()
     const bytes = Buffer.from(zipSync({ bomb: [Buffer.alloc(5_000_000), { level: 9 }] }))
@@ -104,4 +126,24 @@ describe('a zip file', () => {
     expect(await problemOf(() => all(file, 'bomb'))).toBe('damaged')
     expect(await problemOf(() => withZip(file, (zip) => textOf(zip, 'bomb', 10)))).toBe('damaged')
   })
+})
+
+describe('isSafeName', () => {
+  it.each(['a', 'data/a.jsonl', 'read me.txt', '...a', 'größer/梅', 'folder/'])(
+    'lets %s pass',
+    (name) => expect(isSafeName(name)).toBe(true),
+  )
+  it.each([
+    '',
+    '..',
+    '../a',
+    'a/../b',
+    'a/..',
+    '/a',
+    'a//b',
+    'a\\b',
+    'C:a',
+    'a\u0000b',
+    'a/ .. /b',
+  ])('refuses %j', (name) => expect(isSafeName(name)).toBe(false))
 })

@@ -11,7 +11,7 @@ import {
 import { textOf, withZip, type OpenZip } from '../zip-reader.ts'
 import { ExportUnfit, asExport } from './export-unfit.ts'
 import { valueIn } from './json-lines.ts'
-import { mustBeSafe } from './safe-zip.ts'
+import { mustHaveRoom } from './safe-zip.ts'
 
 /** Not the ending of a backup: neither is to be taken for the other. */
 export const exportEnding = '.cellar.zip'
@@ -28,7 +28,7 @@ const mostManifestBytes = 1024 * 1024
 const AnyVersion = z.object({ format: z.literal(exportFormat), version: z.number() })
 
 export async function manifestIn(zip: OpenZip): Promise<ExportManifest> {
-  mustBeSafe(zip)
+  mustHaveRoom(zip)
   if (!zip.entries.has(manifestEntry))
     throw new ExportUnfit('notAnExport', 'there is no manifest inside')
   const value = valueIn(await textOf(zip, manifestEntry, mostManifestBytes))

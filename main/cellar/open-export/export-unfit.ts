@@ -16,6 +16,7 @@ const ofZip: Readonly<Record<ZipProblemKind, ExportProblem>> = {
   notAZip: 'notAnExport',
   cutShort: 'cutShort',
   damaged: 'damagedInside',
+  unsafeNames: 'unsafeNames',
 }
 
 export async function asExport<T>(read: () => Promise<T>): Promise<T> {

@@ -1,7 +1,7 @@
 /** Reads the JSON that a request carries, up to a limit. */
 import type { IncomingMessage } from 'node:http'
+import { deepestNesting, depthOf } from '../../../shared/json-depth.ts'
 import { HttpRefusal } from './http-refusal.ts'
-import { isTooDeep } from './json-depth.ts'
 
 export const bodyLimitBytes = 5_000_000
 
@@ -13,7 +13,7 @@ export async function jsonBody(request: IncomingMessage): Promise<unknown> {
   if (type?.trim().toLowerCase() !== 'application/json')
     throw new HttpRefusal(415, 'Send JSON, as application/json.')
   const text = textOf(await bodyBytes(request))
-  if (isTooDeep(text)) throw new HttpRefusal(400, 'This is nested too deep.')
+  if (depthOf(text) > deepestNesting) throw new HttpRefusal(400, 'This is nested too deep.')
   try {
     return JSON.parse(text) as unknown
   } catch {

@@ -7,9 +7,8 @@ import { unzipSync, zipSync, type Zippable } from 'fflate'
 import { describe, expect, it } from 'vitest'
 import { foundExport } from '../../../main/cellar/open-export/export-file.ts'
 import { ExportUnfit } from '../../../main/cellar/open-export/export-unfit.ts'
-import { depthOf, linesIn } from '../../../main/cellar/open-export/json-lines.ts'
+import { linesIn } from '../../../main/cellar/open-export/json-lines.ts'
 import { readExport } from '../../../main/cellar/open-export/read-export.ts'
-import { isSafeName } from '../../../main/cellar/open-export/safe-zip.ts'
 import { filledBook } from '../filled-book.ts'
 import { exportOf } from './full-book.ts'
 
@@ -227,34 +226,6 @@ describe('foundExport', () => {
       problem: 'unreadable',
       bytes: 0,
     })
-  })
-})
-
-describe('isSafeName', () => {
-  it.each(['a', 'data/a.jsonl', 'read me.txt', '...a', 'größer/梅', 'folder/'])(
-    'lets %s pass',
-    (name) => expect(isSafeName(name)).toBe(true),
-  )
-  it.each([
-    '',
-    '..',
-    '../a',
-    'a/../b',
-    'a/..',
-    '/a',
-    'a//b',
-    'a\\b',
-    'C:a',
-    'a\u0000b',
-    'a/ .. /b',
-  ])('refuses %j', (name) => expect(isSafeName(name)).toBe(false))
-})
-
-describe('depthOf', () => {
-  it('counts brackets, not those in texts', () => {
-    expect(depthOf('{"a":[1,{"b":[]}],"c":[]}')).toBe(4)
-    expect(depthOf(String.raw`["[[[\"[[\\"]`)).toBe(1)
-    expect(depthOf('1')).toBe(0)
   })
 })
 
