@@ -86,6 +86,7 @@ import {
   ShelfPage,
   ShelfStock,
 } from './schemas/shelf.ts'
+import { RowVerdict, Sheet } from './schemas/sheets.ts'
 import { BatchCurve, BatchForecast, ComparedBatch, WhatIf } from './schemas/steeping.ts'
 
 const nothing = z.strictObject({})
@@ -391,6 +392,19 @@ export const channels = {
         move: Move.nullable(),
       }),
     ),
+  ),
+
+  /** What would become of each row of a spreadsheet; nothing is written. */
+  'sheets.look': channel(
+    'read',
+    z.strictObject({ sheet: Sheet }),
+    z.strictObject({ verdicts: z.array(RowVerdict) }),
+  ),
+  /** Writes every row in one group, or none where one cannot be or is there already unwanted. */
+  'sheets.bringIn': channel(
+    'write',
+    z.strictObject({ key, sheet: Sheet }),
+    z.strictObject({ groupId: Id, changes: z.array(MoveChange) }),
   ),
 
   /** What an instrument's numbers mean, or what a small calculation comes to; touches no book. */

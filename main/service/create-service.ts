@@ -22,6 +22,7 @@ import { purchaseHandlers } from './handlers/purchases.ts'
 import { recipeHandlers } from './handlers/recipes.ts'
 import { rescueHandlers } from './handlers/rescue.ts'
 import { seasonHandlers } from './handlers/season.ts'
+import { sheetHandlers } from './handlers/sheets.ts'
 import { storeHandlers } from './handlers/stores.ts'
 import { scheduleHandlers } from './handlers/schedule.ts'
 import { shelfHandlers } from './handlers/shelf.ts'
@@ -42,6 +43,7 @@ const handlers: Handlers = {
   ...shelfHandlers,
   ...batchHandlers,
   ...moveHandlers,
+  ...sheetHandlers,
   ...marryingHandlers,
   ...todayHandlers,
   ...scheduleHandlers,

@@ -15,6 +15,9 @@ import type { Session } from './session.ts'
 /** Clocks of a laptop and a phone differ a little; more than this is a plan, not a move. */
 const clockSlackMs = 5 * 60_000
 
+export const isInFuture = (session: Session, at: string): boolean =>
+  Date.parse(at) > nowMs(session) + clockSlackMs
+
 /**
  * The moves with what the library knows filled in; throws when they name what is not there. Batches
  * that are opened together with them are there.
@@ -32,7 +35,7 @@ export function checkedMoves(
   )
   if (missing !== undefined) throw notFound('batch', missing)
   return moves.map((move, index) => {
-    if (Date.parse(move.at) > nowMs(session) + clockSlackMs)
+    if (isInFuture(session, move.at))
       throw new ServiceError('inTheFuture', 'a move cannot lie in the future', {
         at: move.at,
         index,

@@ -6,7 +6,6 @@ import {
   lastGroup,
   moveIdsOfGroup,
   firstRecording,
-  nextSeq,
   rowsBefore,
   undoable,
   versionsOfMove,
@@ -20,23 +19,11 @@ import { stepsOfMoves, viewOf, withAmendment, withMoves, type LedgerView } from 
 import { movePage } from '../all-moves.ts'
 import { differencesBetween, taskDifferences } from '../differences.ts'
 import { checkedMoves } from '../move-checks.ts'
+import { newlyRecorded } from '../newly-recorded.ts'
 import { judged, mustHold, write } from '../move-writing.ts'
 import { notFound, ServiceError } from '../service-error.ts'
 import type { Session } from '../session.ts'
 import type { ChannelsOf, Handlers } from './handler.ts'
-
-function newlyRecorded(session: Session, moves: readonly Move[], groupId: string): RecordedMove[] {
-  const first = nextSeq(session.book)
-  const recordedAt = session.options.now().toISOString()
-  return checkedMoves(session, moves).map((move, index) => ({
-    id: session.options.newId(),
-    seq: first + index,
-    groupId,
-    recordedAt,
-    version: 1,
-    move,
-  }))
-}
 
 type Recorded = Answer<'moves.record'>
 

@@ -22,6 +22,11 @@ const events: EventOf = {
       told: { act: act === 'takenBack' ? 'struck' : act, moves, groupId },
     }
   },
+  'sheets.bringIn': (_asked, { groupId, changes }) => ({
+    kind: 'wrote',
+    groupId,
+    told: { ...toldOf(changes), act: 'recorded', groupId },
+  }),
   'moves.undo': (_asked, answer) => ({ kind: 'tookBack', answer }),
   // The list itself tells what was ticked.
   'purchases.tick': (_asked, { groupId }) =>

@@ -1,0 +1,159 @@
+/** Rows of a spreadsheet as the moves they stand for, each judged against the book as it is. */
+import { allBatches } from '../cellar/batch-store.ts'
+import { allShelves } from '../cellar/shelf-store.ts'
+import { plain } from '../../shared/plain.ts'
+import type { Batch } from '../../shared/schemas/cellar.ts'
+import type { MoveOf, RecordedMove } from '../../shared/schemas/moves.ts'
+import type { BottlesRow, RowVerdict, Sheet } from '../../shared/schemas/sheets.ts'
+import { msPerDay } from '../../shared/spans-of-time.ts'
+import { withMoves, type LedgerView } from './ledger-view.ts'
+import { isInFuture } from './move-checks.ts'
+import { judged } from './move-writing.ts'
+import { newlyRecorded } from './newly-recorded.ts'
+import { notFound, refusedMove, ServiceError } from './service-error.ts'
+import type { Session } from './session.ts'
+
+export interface JudgedSheet {
+  /** One for each row. */
+  readonly verdicts: readonly RowVerdict[]
+  /** What the rows that are not refused come to, in their order. */
+  readonly recorded: readonly RecordedMove[]
+  /** Batches that are opened for them. */
+  readonly opened: readonly Batch[]
+  /** The ledger with all of that in it. */
+  readonly view: LedgerView
+}
+
+/** Nothing is written: who asks decides by the verdicts. */
+export function judgedSheet(session: Session, { rows }: Sheet, groupId: string): JudgedSheet {
+  const shelfIds = new Set(allShelves(session.book).map(({ id }) => id))
+  const errors = rows.map((row) => whatIsMissing(session, row, shelfIds))
+  const sound = rows.flatMap((_, index) => (errors[index] ? [] : [index]))
+  const { moves, opened, knownBatchIds } = movesOfRows(
+    session,
+    sound.map((index) => rows[index] as BottlesRow),
+  )
+  const recorded = newlyRecorded(session, moves, groupId, new Set(opened.map(({ id }) => id)))
+  const view = withMoves(session.ledger, recorded)
+  for (const { index, refusal } of judged(session.ledger, view, recorded).refusals) {
+    const rowIndex = sound[index] as number
+    errors[rowIndex] = refusedMove(refusal, rowIndex)
+  }
+  const batchIds = new Map(sound.map((rowIndex, at) => [rowIndex, moves[at]?.batchId]))
+  const twinOf = twins(session)
+  const verdicts = rows.map((row, index): RowVerdict => {
+    const error = errors[index]
+    if (error) return { verdict: 'refused', code: error.code, details: error.details }
+    const of = twinOf(row, index)
+    if (of) return { verdict: 'twin', of }
+    const batchId = batchIds.get(index)
+    return {
+      verdict: 'ready',
+      batchId: batchId !== undefined && knownBatchIds.has(batchId) ? batchId : null,
+    }
+  })
+  return { verdicts, recorded, opened, view }
+}
+
+/** What the ledger itself does not look at; undefined where all is well. */
+function whatIsMissing(
+  session: Session,
+  { bottledAt, fruitIds, shelfId }: BottlesRow,
+  shelfIds: ReadonlySet<string>,
+): ServiceError | undefined {
+  if (isInFuture(session, bottledAt))
+    return new ServiceError('inTheFuture', 'bottles cannot be filled in the future', {
+      at: bottledAt,
+    })
+  const fruitId = fruitIds.find((id) => !session.fruits.find(id))
+  if (fruitId !== undefined) return notFound('fruit', fruitId)
+  if (shelfId !== undefined && !shelfIds.has(shelfId)) return notFound('shelf', shelfId)
+  return undefined
+}
+
+/** A batch of that name takes the bottles, whoever wrote it in which case; else one is opened. */
+function movesOfRows({ book, options }: Session, rows: readonly BottlesRow[]) {
+  const known = allBatches(book)
+  const byName = new Map(known.map((batch) => [sameName(batch.name), batch]))
+  const opened = new Map<string, Batch>()
+  const moves = rows.map((row): MoveOf<'bringIn'> => {
+    const name = sameName(row.name)
+    const batch = byName.get(name) ?? opened.get(name)
+    const { bottledAt } = row
+    const openedAt =
+      batch && Date.parse(batch.openedAt) <= Date.parse(bottledAt) ? batch.openedAt : bottledAt
+    const id = batch?.id ?? options.newId()
+    if (!byName.has(name))
+      opened.set(name, {
+        id,
+        name: batch?.name ?? row.name,
+        colour: batch?.colour ?? row.colour,
+        note: '',
+        openedAt,
+      })
+    return bringInOf(row, id, options.newId())
+  })
+  return {
+    moves,
+    opened: [...opened.values()],
+    knownBatchIds: new Set(known.map((batch) => batch.id)),
+  }
+}
+
+const bringInOf = (row: BottlesRow, batchId: string, bottleLotId: string): MoveOf<'bringIn'> => ({
+  kind: 'bringIn',
+  at: row.bottledAt,
+  batchId,
+  bottleLotId,
+  bottleSizeMl: row.bottleSizeMl,
+  count: row.count,
+  strengthPctVol: row.strengthPctVol,
+  sugarGPerL: row.sugarGPerL,
+  ...(row.fruitIds.length > 0 && { fruitIds: row.fruitIds }),
+  ...(row.shelfId !== undefined && { shelfId: row.shelfId }),
+  ...(row.note !== undefined && { note: row.note }),
+})
+
+type TwinOf = Extract<RowVerdict, { verdict: 'twin' }>['of']
+
+/**
+ * Looks for the same bottles. In the book: of that name and size, filled within a day; how many are
+ * left may have changed since. In the sheet, where one filling may stand on two shelves: the very
+ * same row.
+ */
+function twins({ ledger, book }: Session) {
+  const batchNames = new Map(allBatches(book).map(({ id, name }) => [id, name]))
+  const lots = Map.groupBy([...ledger.folded.cellar.bottles], ([, lot]) =>
+    sameName(lot.name ?? batchNames.get(lot.batchId) ?? ''),
+  )
+  const seen = new Map<string, number>()
+  return (row: BottlesRow, rowIndex: number): TwinOf | undefined => {
+    const key = sameRow(row)
+    const earlier = seen.get(key)
+    if (earlier === undefined) seen.set(key, rowIndex)
+    const inBook = lots
+      .get(sameName(row.name))
+      ?.find(
+        ([, lot]) =>
+          Math.abs(lot.bottledAtMs - Date.parse(row.bottledAt)) < msPerDay &&
+          Math.abs(lot.bottleSizeMl - row.bottleSizeMl) < 1,
+      )
+    if (inBook) return { lotId: inBook[0] }
+    return earlier === undefined ? undefined : { rowIndex: earlier }
+  }
+}
+
+const sameRow = (row: BottlesRow): string =>
+  JSON.stringify([
+    sameName(row.name),
+    row.fruitIds,
+    row.bottledAt,
+    row.count,
+    row.bottleSizeMl,
+    row.strengthPctVol,
+    row.sugarGPerL,
+    row.shelfId,
+    row.note,
+  ])
+
+const sameName = (name: string) => plain(name).trim().replaceAll(/\s+/g, ' ')
