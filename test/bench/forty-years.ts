@@ -7,7 +7,7 @@ import { existsSync, mkdtempSync, rmSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import Database from 'better-sqlite3'
-import type { Channel, Request } from '../../shared/channels.ts'
+import type { Answer, Channel, Request } from '../../shared/channels.ts'
 import { createService } from '../../main/service/create-service.ts'
 import type { Service } from '../../main/service/service.ts'
 import { fillCellar, fortyYears, type Size } from './forty-year-cellar/fill.ts'
@@ -52,6 +52,10 @@ async function measure(file: string, size: Size): Promise<void> {
   await ask('batches.list', {}, raw.movesMs, 'the moves')
   await ask('today.list', {}, raw.movesMs, 'the moves')
   await ask('cellar.costs', {}, raw.movesMs, 'the moves')
+  const page = { from: 0, count: 100 }
+  await ask('moves.list', { ...page, filter: {} }, raw.movesMs, 'the moves')
+  await ask('moves.list', { ...page, filter: { text: 'damson' } }, raw.movesMs, 'the moves')
+  await askAmending(service)
   const lot = raw.fullLotId
   await ask('shelf.page', { bottleLotId: lot }, raw.movesMs, 'the moves')
   await ask('lineage.of', { bottleLotId: lot }, raw.movesMs, 'the moves')
@@ -72,6 +76,25 @@ async function measure(file: string, size: Size): Promise<void> {
   line('today.list right after it', told(today.ms, raw.movesMs, 'the moves'))
   line('memory of the process', `${(process.memoryUsage.rss() / 1e6).toFixed(0)} MB`)
   service.close()
+}
+
+/** What a tenth less water would come to, in a recent move and in the oldest of them. */
+async function askAmending(service: Service): Promise<void> {
+  const filter = { kind: 'pourWater' as const }
+  const { total } = await answered(service, 'moves.list', { filter, from: 0, count: 1 })
+  for (const [name, from] of [
+    ['recent', 0],
+    ['oldest', total - 1],
+  ] as const) {
+    const { rows } = await answered(service, 'moves.list', { filter, from, count: 1 })
+    const recorded = rows[0]?.recorded
+    if (recorded?.move.kind !== 'pourWater') continue
+    const move = { ...recorded.move, volumeMl: 0.9 * recorded.move.volumeMl }
+    const seen = await timed(() =>
+      answered(service, 'moves.previewAmend', { moveId: recorded.id, move }),
+    )
+    line(`moves.previewAmend, the ${name} water poured`, `${seen.ms.toFixed(0)} ms`)
+  }
 }
 
 async function build(file: string, size: Size): Promise<void> {
@@ -122,10 +145,14 @@ function readRaw(file: string) {
   return { moves: moves.length, movesMs, lots: count, bottles, lotsMs: lots.ms, fullLotId }
 }
 
-async function answered<C extends Channel>(service: Service, channel: C, request: Request<C>) {
+async function answered<C extends Channel>(
+  service: Service,
+  channel: C,
+  request: Request<C>,
+): Promise<Answer<C>> {
   const reply = await service.dispatch(channel, request)
   if (!reply.ok) throw new Error(`${channel}: ${reply.error.message}`)
-  return reply.value
+  return reply.value as Answer<C>
 }
 
 async function timed<T>(act: () => Promise<T>): Promise<{ ms: number; value: T }> {
