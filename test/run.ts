@@ -49,11 +49,16 @@ const check: readonly Step[] = [
         '.',
       ),
   },
-  { name: 'unit', run: unit },
+  { name: 'unit', run: () => vitest('node', 'screens') },
 ]
 
 let isBuilt = false
-const whole: readonly Step[] = [...check, { name: 'build', run: build }, { name: 'e2e', run: e2e }]
+const whole: readonly Step[] = [
+  ...check,
+  { name: 'build', run: build },
+  { name: 'package', run: () => vitest('packages') },
+  { name: 'e2e', run: e2e },
+]
 
 const [wanted] = process.argv.slice(2)
 if (wanted !== undefined && wanted !== 'check') {
@@ -84,12 +89,13 @@ async function plain(...args: string[]): Promise<Count> {
   return countOfExit(await node(args))
 }
 
-async function unit(): Promise<Count> {
-  const report = join(folder, 'vitest.json')
+async function vitest(...projects: string[]): Promise<Count> {
+  const report = join(folder, `vitest-${projects.join('-')}.json`)
   const exitCode = await node([
     tool('vitest', 'vitest.mjs'),
     'run',
     '--config=test/vitest.config.ts',
+    ...projects.map((project) => `--project=${project}`),
     '--reporter=default',
     '--reporter=json',
     `--outputFile.json=${report}`,

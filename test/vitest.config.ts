@@ -29,6 +29,18 @@ export default defineConfig({
       },
       {
         root,
+        // Packs and runs what is built, and is a step of its own after the build.
+        test: {
+          name: 'packages',
+          include: ['test/packages/**/*.test.ts'],
+          environment: 'node',
+          pool: 'forks',
+          testTimeout: 10 * testTimeout,
+          hookTimeout: 10 * testTimeout,
+        },
+      },
+      {
+        root,
         test: {
           name: 'screens',
           include: ['test/screens/**/*.test.{ts,tsx}'],

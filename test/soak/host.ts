@@ -1,12 +1,9 @@
-/** The browser host as a process of its own, from the sources or as built: made to be killed. */
-import { join } from 'node:path'
+/** The browser host as a process of its own, from whichever file has it: made to be killed. */
 import { pathToFileURL } from 'node:url'
 import type * as BrowserHost from '../../main/hosts/browser/main.ts'
 
-const root = join(import.meta.dirname, '..', '..')
-const [cellarFile, isBuilt] = process.argv.slice(2)
-const parts = isBuilt ? ['out', 'main', 'browser.js'] : ['main', 'hosts', 'browser', 'main.ts']
-const host = pathToFileURL(join(root, ...parts)).href
+const [cellarFile, hostFile = ''] = process.argv.slice(2)
+const host = pathToFileURL(hostFile).href
 const { startBrowserHost } = (await import(host)) as typeof BrowserHost
 await startBrowserHost({
   version: 'soak',

@@ -10,16 +10,25 @@ export interface Hosted {
   ask: <C extends Channel>(channel: C, request: Request<C>) => Promise<Answer<C>>
   /** Resolves when the process is no more. */
   kill: () => Promise<void>
+  /** Asks it to end; resolves to its exit code. */
+  stop: () => Promise<number | null>
 }
 
 export class HostGone extends Error {
   override name = 'HostGone'
 }
 
-/** `isBuilt`: as `out/` has it, which starts faster; else from the sources. */
-export async function hosted(cellarFile: string, isBuilt: boolean): Promise<Hosted> {
+const root = join(import.meta.dirname, '..', '..')
+
+export const hostFiles = {
+  sources: join(root, 'main', 'hosts', 'browser', 'main.ts'),
+  /** Starts faster. */
+  built: join(root, 'out', 'main', 'browser.js'),
+} as const
+
+export async function hosted(cellarFile: string, hostFile: string): Promise<Hosted> {
   const script = join(import.meta.dirname, 'host.ts')
-  const args = [script, cellarFile, ...(isBuilt ? ['built'] : [])]
+  const args = [script, cellarFile, hostFile]
   const child = spawn(process.execPath, args, { stdio: ['ignore', 'pipe', 'pipe'] })
   const ended = once(child, 'exit')
   const link = await linkOf(child)
@@ -33,6 +42,11 @@ export async function hosted(cellarFile: string, isBuilt: boolean): Promise<Host
     kill: async () => {
       child.kill('SIGKILL')
       await ended
+    },
+    stop: async () => {
+      child.kill('SIGTERM')
+      await ended
+      return child.exitCode
     },
   }
 }

@@ -8,7 +8,7 @@ import { tmpdir } from 'node:os'
 import { basename, dirname, join } from 'node:path'
 import { setTimeout as pause } from 'node:timers/promises'
 import { findingsIn, keysIn, type Asked } from './acknowledged.ts'
-import { hosted, HostGone, type Hosted } from './hosted.ts'
+import { hosted, hostFiles, HostGone, type Hosted } from './hosted.ts'
 import { furnish, workUpon } from './load.ts'
 
 export interface KillCounts {
@@ -73,11 +73,11 @@ interface Round {
 }
 
 async function oneBook(kills: number, { counts, random, options }: Round): Promise<void> {
-  const { isBuilt } = options
+  const hostFile = options.isBuilt ? hostFiles.built : hostFiles.sources
   const folder = mkdtempSync(join(tmpdir(), 'ratafia-soak-'))
   const file = join(folder, 'cellar.ratafia')
   let asked: Asked[] = []
-  let host = await hosted(file, isBuilt)
+  let host = await hosted(file, hostFile)
   await furnish(host)
   // One to go back to: those begun later are killed as often as not.
   await backUp(host)
@@ -96,11 +96,11 @@ async function oneBook(kills: number, { counts, random, options }: Round): Promi
     counts.acknowledged += load.asked.filter(({ isAcknowledged }) => isAcknowledged).length
 
     // Opening it at all shows that the lock went with the dead host.
-    host = await hosted(file, isBuilt)
+    host = await hosted(file, hostFile)
     await look(host, { file, asked, counts })
     if (counts.kills < last && random() < 1 / restoresOneIn) {
       asked = await killRestoring(host, { file, asked, counts, random })
-      host = await hosted(file, isBuilt)
+      host = await hosted(file, hostFile)
       await look(host, { file, asked, counts })
     }
     options.onKill?.(counts)
