@@ -18,12 +18,14 @@ import { useMoveContext } from './use-move-context.ts'
 
 export interface MoveDialogProps {
   recorded: RecordedMove
+  /** A batch that the move concerns, where it names none itself. */
+  ofBatchId?: string | undefined
   onClose: () => void
 }
 
 export function AmendDialog(props: MoveDialogProps) {
   const t = useWords()
-  const context = useMoveContext(props.recorded.move)
+  const context = useMoveContext(props.recorded.move, props.ofBatchId)
   return (
     <SheetDialog title={t('batch.ledger.amendTitle')} isOpen onClose={props.onClose} size="wide">
       {context && <AmendForm {...props} context={context} />}

@@ -42,14 +42,15 @@ export function MoveTable({ filter, total, last }: MoveTableProps) {
   const undo = useWrite('moves.undo')
   const { ref, rows, rowPx, belowPx } = useWindowRows<HTMLTableSectionElement>(total, rowRem)
   const { rowAt, error } = useMoveRows(filter, rows[0]?.index ?? 0, rows.at(-1)?.index ?? 0)
-  const [changing, setChanging] = useState<{ recorded: RecordedMove; change: StepChange }>()
+  const [changing, setChanging] = useState<{ listed: ListedMove; change: StepChange }>()
+  const recorded = changing?.listed.recorded
   const close = () => setChanging(undefined)
 
   const changesOf = ({ id }: RecordedMove) =>
     filter.isStruck ? ofStruck : last?.moveIds.includes(id) ? ofLast : ofStanding
 
-  function choose(recorded: RecordedMove, change: StepChange) {
-    if (change !== 'takeBack') setChanging({ recorded, change })
+  function choose(listed: ListedMove, change: StepChange) {
+    if (change !== 'takeBack') setChanging({ listed, change })
     else if (last && !undo.isPending) undo.mutate({ key: newId(), groupId: last.groupId })
   }
 
@@ -91,7 +92,7 @@ export function MoveTable({ filter, total, last }: MoveTableProps) {
                       <StepMenu
                         what={what}
                         changes={changesOf(listed.recorded)}
-                        onChoose={(change) => choose(listed.recorded, change)}
+                        onChoose={(change) => choose(listed, change)}
                       />
                     </td>
                   </>
@@ -106,15 +107,17 @@ export function MoveTable({ filter, total, last }: MoveTableProps) {
           {belowPx > 0 && <Room px={belowPx} />}
         </tbody>
       </table>
-      {changing?.change === 'amend' && <AmendDialog recorded={changing.recorded} onClose={close} />}
-      {changing?.change === 'strike' && (
-        <StrikeDialog recorded={changing.recorded} onClose={close} />
+      {recorded && changing.change === 'amend' && (
+        <AmendDialog recorded={recorded} ofBatchId={changing.listed.batchIds[0]} onClose={close} />
       )}
-      {changing?.change === 'history' && (
-        <HistoryDialog recorded={changing.recorded} onClose={close} />
+      {recorded && changing.change === 'strike' && (
+        <StrikeDialog recorded={recorded} onClose={close} />
       )}
-      {changing?.change === 'putBack' && (
-        <PutBackDialog recorded={changing.recorded} move={changing.recorded.move} onClose={close} />
+      {recorded && changing.change === 'history' && (
+        <HistoryDialog recorded={recorded} onClose={close} />
+      )}
+      {recorded && changing.change === 'putBack' && (
+        <PutBackDialog recorded={recorded} move={recorded.move} onClose={close} />
       )}
     </>
   )

@@ -208,6 +208,40 @@ describe('AmendDialog', () => {
     await waitFor(() => expect(save).toHaveProperty('disabled', false))
   })
 
+  it('offers the vessels of the batch it concerns, or of all where it concerns none', async () => {
+    const discard: RecordedMove = {
+      ...pour,
+      move: {
+        at: '2026-09-12T08:00:00Z',
+        kind: 'discard',
+        from: { jarId: 'north', part: 'pulp' },
+      },
+    }
+    const standing = (id: string, name: string, batchId: string) => ({
+      jar: jar({ id, name }),
+      contents: contents({ jarId: id, batchId }),
+    })
+    const jars = {
+      'jars.list': [
+        standing('north', 'North jar', 'damson'),
+        standing('south', 'South jar', 'damson'),
+        standing('crock', 'Old crock', 'quince'),
+      ],
+    }
+    const shown = showPart(
+      <AmendDialog recorded={discard} ofBatchId="damson" onClose={() => undefined} />,
+      { answers: answers(jars) },
+    )
+    expect(await screen.findByRole('radio', { name: /North jar/ })).toHaveProperty('checked', true)
+    expect(screen.getByRole('radio', { name: /South jar/ })).toBeTruthy()
+    expect(screen.queryByRole('radio', { name: /Old crock/ })).toBeNull()
+    shown.unmount()
+    showPart(<AmendDialog recorded={discard} onClose={() => undefined} />, {
+      answers: answers(jars),
+    })
+    expect(await screen.findByRole('radio', { name: /Old crock/ })).toBeTruthy()
+  })
+
   it('writes no version that reads as the one before', async () => {
     const onClose = vi.fn<() => void>()
     const { user, bridge } = showPart(<AmendDialog recorded={pour} onClose={onClose} />, {

@@ -8,6 +8,7 @@ export interface StandingJar {
 }
 
 export interface LogContext {
+  /** Empty for a move that concerns no batch: then what stands in any vessel is offered. */
   readonly batchId: string
   /** Every vessel of the cellar that is in use. */
   readonly jars: readonly StandingJar[]
@@ -22,7 +23,7 @@ export interface LogContext {
 const least = 0.5
 
 export const ownJars = ({ jars, batchId }: LogContext): StandingJar[] =>
-  jars.filter(({ contents }) => contents?.batchId === batchId)
+  jars.filter(({ contents }) => contents && (batchId === '' || contents.batchId === batchId))
 
 export const emptyJars = ({ jars }: LogContext): StandingJar[] =>
   jars.filter(({ contents, jar }) => !contents && !jar.isRetired)

@@ -74,7 +74,7 @@ export function LedgerSection({ page: { summary, steps } }: { page: BatchPage })
         </table>
       </div>
       {recorded && changing.change === 'amend' && (
-        <AmendDialog recorded={recorded} onClose={close} />
+        <AmendDialog recorded={recorded} ofBatchId={summary.batch.id} onClose={close} />
       )}
       {recorded && changing.change === 'strike' && (
         <StrikeDialog recorded={recorded} onClose={close} />
