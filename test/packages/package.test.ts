@@ -83,8 +83,15 @@ describe('the packed application', () => {
       expect(existsSync(join(`${archive}.unpacked`, native)), native).toBe(true)
   })
 
-  it('has the licence beside it', () => {
+  it('has the licences beside it, its own and those of all it holds', () => {
     expect(readFileSync(join(packed, 'resources', 'LICENSE'), 'utf8')).toContain('MIT License')
+    const page = readFileSync(join(packed, 'resources', 'THIRD-PARTY.md'), 'utf8')
+    const packages = entries
+      .flatMap(
+        (entry) => /node_modules\/((?:@[^/]+\/)?[^/@]+)\/package\.json$/.exec(entry)?.[1] ?? [],
+      )
+      .filter((name) => !page.includes(`\n## ${name} `))
+    expect(packages).toEqual([])
   })
 
   it('has its fuses set', () => {
