@@ -1,4 +1,5 @@
 /** Taking back what this window did, one group at a time, and putting it back. */
+import { useEffect } from 'react'
 import { newId } from '../new-id.ts'
 import { useWrite } from '../queries.ts'
 import { useUndoEvents, useUndoStack } from './undo-context.tsx'
@@ -12,9 +13,14 @@ export interface Undoing {
 }
 
 export function useUndo(): Undoing {
-  const { done, undone } = useUndoStack()
+  const { done, undone, told } = useUndoStack()
   const tell = useUndoEvents()
   const write = useWrite('moves.undo')
+  const { reset } = write
+  // A refusal is old news once something else was done.
+  useEffect(() => {
+    if (told) reset()
+  }, [told, reset])
 
   function takeBack(groupId: string) {
     if (write.isPending) return

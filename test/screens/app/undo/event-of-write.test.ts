@@ -15,12 +15,9 @@ const makingGroups = (Object.keys(channels) as Channel[]).filter((name) => {
 
 describe('eventOfWrite', () => {
   it('hears of every group of moves that a channel makes, so that all of them can be taken back', () => {
-    expect(makingGroups.toSorted()).toEqual([
-      'moves.amend',
-      'moves.record',
-      'moves.undo',
-      'purchases.tick',
-    ])
+    expect(makingGroups).toEqual(
+      expect.arrayContaining(['moves.amend', 'moves.record', 'moves.undo', 'purchases.tick']),
+    )
     expect(makingGroups.filter((name) => eventOf(name) === undefined)).toEqual([])
   })
 

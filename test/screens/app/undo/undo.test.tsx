@@ -119,9 +119,29 @@ describe('the undo notice', () => {
     expect((await screen.findByRole('alert')).textContent).toMatch(/later moves impossible/)
     expect(screen.getByText(/Drew.*700/)).toBeTruthy()
     bridge.answer(answers)
-    await user.click(screen.getByRole('button', { name: 'Undo' }))
-    await waitFor(() => expect(told()).toMatch(/^Taken back: Poured 100/))
+    await user.click(screen.getByRole('button', { name: 'pour 200' }))
+    await waitFor(() => expect(told()).toMatch(/^Recorded: Poured 200/))
     expect(screen.queryByRole('alert')).toBeNull()
+    await user.click(screen.getByRole('button', { name: 'Undo' }))
+    await waitFor(() => expect(told()).toMatch(/^Taken back: Poured 200/))
+    await user.click(screen.getByRole('button', { name: 'pour 300' }))
+    await waitFor(() => expect(told()).toMatch(/^Recorded: Poured 300/))
+  })
+})
+
+describe('a group that was taken back elsewhere', () => {
+  it('is let go with a word, and what was done before it comes next', async () => {
+    const answers = ledger()
+    const { user, bridge } = showPart(<Recorder />, { answers })
+    for (const ml of [100, 200]) {
+      await user.click(screen.getByRole('button', { name: `pour ${ml}` }))
+      await waitFor(() => expect(told()).toMatch(new RegExp(`^Recorded: Poured ${ml}`)))
+    }
+    bridge.answer({ 'moves.undo': () => refused('nothingToUndo') })
+    await user.click(screen.getByRole('button', { name: 'Undo' }))
+    expect((await screen.findByRole('alert')).textContent).toBe('There is nothing left to undo.')
+    expect(told()).toBe('')
+    expect(bridge.requests('moves.undo')).toMatchObject([{ groupId: 'g2' }])
   })
 })
 
