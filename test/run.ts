@@ -49,6 +49,11 @@ const check: readonly Step[] = [
         '.',
       ),
   },
+  {
+    name: 'unused',
+    run: () =>
+      plain(tool('knip', 'bin', 'knip.js'), '--config=test/knip.jsonc', '--no-config-hints'),
+  },
   { name: 'unit', run: () => vitest('node', 'screens') },
 ]
 

@@ -2,6 +2,7 @@
  * Composition of fruit as printed elsewhere, to hold the library against.
  * `found` was read in a public source. Grams per 100 g of edible fruit unless said otherwise.
  */
+/** The table of USDA Standard Reference, by its record; found; within 0.01. */
 export const compositionChecks = [
   {
     id: 'composition-02',
@@ -44,8 +45,6 @@ export const compositionChecks = [
     fibreG: 2.4,
   },
 ] as const
-
-export const compositionSource = 'USDA Standard Reference table; found; within 0.01'
 
 /** Loose bulk density from the weight of a household cup of 236.588 mL, within 0.001 kg/L. */
 export const bulkDensityChecks = [

@@ -12,9 +12,6 @@ export const mondayMs = (atMs: number): number =>
 
 export const weekStartMs = (startMs: number, week: number): number => startMs + week * msPerWeek
 
-export const weekOf = (startMs: number, atMs: number): number =>
-  Math.floor((atMs - startMs) / msPerWeek)
-
 export const instant = (atMs: number): string => new Date(Math.round(atMs)).toISOString()
 
 export const weekStarts = (startMs: number, count: number = weeksShown): string[] =>
