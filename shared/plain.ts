@@ -6,3 +6,6 @@ export const plain = (text: string): string =>
     .replaceAll('ł', 'l')
     .replaceAll('Ł', 'L')
     .toLowerCase()
+
+/** A name as it is held against another: neither case, accents nor spaces make it another one. */
+export const plainName = (name: string): string => plain(name).trim().replaceAll(/\s+/g, ' ')

@@ -1,7 +1,7 @@
 /** Rows of a spreadsheet as the moves they stand for, each judged against the book as it is. */
 import { allBatches } from '../cellar/batch-store.ts'
 import { allShelves } from '../cellar/shelf-store.ts'
-import { plain } from '../../shared/plain.ts'
+import { plainName } from '../../shared/plain.ts'
 import type { Batch } from '../../shared/schemas/cellar.ts'
 import type { MoveOf, RecordedMove } from '../../shared/schemas/moves.ts'
 import type { BottlesRow, RowVerdict, Sheet } from '../../shared/schemas/sheets.ts'
@@ -74,10 +74,10 @@ function whatIsMissing(
 /** A batch of that name takes the bottles, whoever wrote it in which case; else one is opened. */
 function movesOfRows({ book, options }: Session, rows: readonly BottlesRow[]) {
   const known = allBatches(book)
-  const byName = new Map(known.map((batch) => [sameName(batch.name), batch]))
+  const byName = new Map(known.map((batch) => [plainName(batch.name), batch]))
   const opened = new Map<string, Batch>()
   const moves = rows.map((row): MoveOf<'bringIn'> => {
-    const name = sameName(row.name)
+    const name = plainName(row.name)
     const batch = byName.get(name) ?? opened.get(name)
     const { bottledAt } = row
     const openedAt =
@@ -124,7 +124,7 @@ type TwinOf = Extract<RowVerdict, { verdict: 'twin' }>['of']
 function twins({ ledger, book }: Session) {
   const batchNames = new Map(allBatches(book).map(({ id, name }) => [id, name]))
   const lots = Map.groupBy([...ledger.folded.cellar.bottles], ([, lot]) =>
-    sameName(lot.name ?? batchNames.get(lot.batchId) ?? ''),
+    plainName(lot.name ?? batchNames.get(lot.batchId) ?? ''),
   )
   const seen = new Map<string, number>()
   return (row: BottlesRow, rowIndex: number): TwinOf | undefined => {
@@ -132,7 +132,7 @@ function twins({ ledger, book }: Session) {
     const earlier = seen.get(key)
     if (earlier === undefined) seen.set(key, rowIndex)
     const inBook = lots
-      .get(sameName(row.name))
+      .get(plainName(row.name))
       ?.find(
         ([, lot]) =>
           Math.abs(lot.bottledAtMs - Date.parse(row.bottledAt)) < msPerDay &&
@@ -145,7 +145,7 @@ function twins({ ledger, book }: Session) {
 
 const sameRow = (row: BottlesRow): string =>
   JSON.stringify([
-    sameName(row.name),
+    plainName(row.name),
     row.fruitIds,
     row.bottledAt,
     row.count,
@@ -155,5 +155,3 @@ const sameRow = (row: BottlesRow): string =>
     row.shelfId,
     row.note,
   ])
-
-const sameName = (name: string) => plain(name).trim().replaceAll(/\s+/g, ' ')

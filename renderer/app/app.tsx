@@ -47,7 +47,7 @@ function OpenBook() {
     <ReadState query={status}>
       {(cellar) => (
         <SettingsProvider settings={cellar.settings}>
-          {cellar.isEmpty && !cellar.isDemo ? (
+          {cellar.isEmpty && !cellar.isDemo && location !== '/bring-in' ? (
             <FirstRunScreen settings={cellar.settings} />
           ) : (
             <Shell cellar={cellar}>

@@ -66,6 +66,9 @@ const FruitScreen = lazy(async () => ({
 const HandbookScreen = lazy(async () => ({
   default: (await import('../screens/handbook/handbook-screen.tsx')).HandbookScreen,
 }))
+const BringInScreen = lazy(async () => ({
+  default: (await import('../screens/bring-in/bring-in-screen.tsx')).BringInScreen,
+}))
 const SafekeepingScreen = lazy(async () => ({
   default: (await import('../screens/safekeeping/safekeeping-screen.tsx')).SafekeepingScreen,
 }))
@@ -131,6 +134,7 @@ export const Routes = () => (
         {({ id }) => <FruitScreen key={id} fruitId={decodeURIComponent(id)} />}
       </Route>
       <Route path="/moves" component={MovesScreen} />
+      <Route path="/bring-in" component={BringInScreen} />
       <Route path="/safekeeping" component={SafekeepingScreen} />
       <Route path="/handbook/:chapter?">
         {({ chapter }) => <HandbookScreen chapter={chapterOf(chapter)} />}

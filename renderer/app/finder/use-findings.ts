@@ -46,6 +46,7 @@ function usePlaces(): readonly Finding[] {
       screen('/shelf/stocktake', t('finder.stocktake'), shelf),
       screen('/labels', t('finder.labels'), shelf),
       screen('/moves', t('moves.title'), t('shell.screens.safekeeping')),
+      screen('/bring-in', t('sheets.title'), shelf),
       screen('/marry/mend', t('finder.mend'), marry),
       screen('/handbook', t('handbook.title')),
       ...chapters

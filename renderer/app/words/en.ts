@@ -16,6 +16,7 @@ import { parts } from './en/parts.ts'
 import { safekeeping } from './en/safekeeping.ts'
 import { screens } from './en/screens.ts'
 import { season } from './en/season.ts'
+import { sheets } from './en/sheets.ts'
 import { shelf } from './en/shelf.ts'
 import { shell } from './en/shell.ts'
 import { termHelp, terms } from './en/terms.ts'
@@ -41,6 +42,7 @@ export const en = {
   moves,
   safekeeping,
   season,
+  sheets,
   shelf,
   termHelp,
   terms,

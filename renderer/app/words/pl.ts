@@ -17,6 +17,7 @@ import { parts } from './pl/parts.ts'
 import { safekeeping } from './pl/safekeeping.ts'
 import { screens } from './pl/screens.ts'
 import { season } from './pl/season.ts'
+import { sheets } from './pl/sheets.ts'
 import { shelf } from './pl/shelf.ts'
 import { shell } from './pl/shell.ts'
 import { termHelp, terms } from './pl/terms.ts'
@@ -44,6 +45,7 @@ export const pl = {
   moves,
   safekeeping,
   season,
+  sheets,
   shelf,
   termHelp,
   terms,

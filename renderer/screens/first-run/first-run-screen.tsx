@@ -1,11 +1,11 @@
-/** An empty book: start a cellar of one's own, go on from a backup or an export, or look round the demo. */
+/** An empty book: start a cellar of one's own, go on from a spreadsheet, a backup or an export, or look round the demo. */
 import { useEffect, useState } from 'react'
 import { useWords } from '../../app/words/use-words.ts'
 import { useLocation } from 'wouter'
 import type { Settings } from '../../../shared/channels.ts'
 import { useWrite } from '../../app/queries.ts'
 import { Restore } from '../../parts/backups/restore.tsx'
-import { Button } from '../../parts/button/button.tsx'
+import { Button, ButtonLink } from '../../parts/button/button.tsx'
 import { BringIn } from '../../parts/exports/bring-in.tsx'
 import { FailureNote } from '../../parts/failure/failure-note.tsx'
 import { OwnCellarForm } from './own-cellar-form.tsx'
@@ -39,9 +39,24 @@ export function FirstRunScreen({ settings }: { settings: Settings }) {
         )}
         <FailureNote error={openDemo.error} />
       </section>
+      <BookFromSheet />
       <BookFromBackup />
       <BookFromExport />
     </main>
+  )
+}
+
+/** Leads to the screen that takes them in, the one that an empty book can open. */
+function BookFromSheet() {
+  const t = useWords()
+  return (
+    <section className={styles.backup} aria-label={t('sheets.firstRun.title')}>
+      <h2>{t('sheets.firstRun.title')}</h2>
+      <p>{t('sheets.firstRun.text')}</p>
+      <div>
+        <ButtonLink href="/bring-in">{t('sheets.open')}</ButtonLink>
+      </div>
+    </section>
   )
 }
 

@@ -34,6 +34,12 @@ export function SafekeepingScreen() {
         <p className={styles.quiet}>{t('exports.in.text')}</p>
         <BringIn />
       </Section>
+      <Section title={t('sheets.title')}>
+        <p className={styles.quiet}>{t('sheets.lead')}</p>
+        <div>
+          <ButtonLink href="/bring-in">{t('sheets.open')}</ButtonLink>
+        </div>
+      </Section>
       <ReadState query={status}>{(cellar) => <BookFile cellar={cellar} />}</ReadState>
       <Section title={t('safekeeping.health')}>
         <BookHealth />

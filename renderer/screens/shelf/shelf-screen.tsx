@@ -30,11 +30,16 @@ export function ShelfScreen({ view }: { view: ShelfView }) {
       title={t('shelf.title')}
       lead={shelf.data && lots.length > 0 && <Answer shelf={shelf.data} />}
       actions={
-        next && (
-          <Button kind="primary" onPress={() => acts.begin(next)}>
-            {t(`shelf.act.${next.kind}.title`, { name: nameOfAct(next) })}
-          </Button>
-        )
+        <>
+          {next && (
+            <Button kind="primary" onPress={() => acts.begin(next)}>
+              {t(`shelf.act.${next.kind}.title`, { name: nameOfAct(next) })}
+            </Button>
+          )}
+          <ButtonLink href="/bring-in" kind="quiet">
+            {t('sheets.open')}
+          </ButtonLink>
+        </>
       }
     >
       <ShelfViews here={view} />

@@ -128,6 +128,7 @@ describe('every screen in Polish, in ounces, °F and proof', () => {
     '/fruits/sloe',
     '/safekeeping',
     '/moves',
+    '/bring-in',
     '/handbook/cautions',
     '/nowhere',
   ])('%s says nothing in English, and no key', async (path) => {

@@ -56,7 +56,16 @@ describe('the words of the screens', () => {
 })
 
 /** Looked at one by one. */
-const sameInBoth = ['Letter', 'Plan', 'Proof', 'Ratafia', 'Ratafia {{version}}, {{host}}']
+const sameInBoth = [
+  'Letter',
+  'Plan',
+  'Proof',
+  'Ratafia',
+  'Ratafia {{version}}, {{host}}',
+  'Unicode (UTF-16)',
+  'Unicode (UTF-16, big-endian)',
+  'Unicode (UTF-8)',
+]
 
 describe('speak', () => {
   it('counts in Polish as Polish does, and says what it has no word for in English', async () => {

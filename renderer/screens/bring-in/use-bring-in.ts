@@ -1,0 +1,137 @@
+/** Everything chosen and mended on the way from a file to the book; no step back loses any of it. */
+import { useMemo, useState } from 'react'
+import type { BottlesRow } from '../../../shared/schemas/sheets.ts'
+import { newId } from '../../app/new-id.ts'
+import { useRead, useWrite } from '../../app/queries.ts'
+import { useSettings } from '../../app/settings.tsx'
+import { useLanguage } from '../../app/words/use-words.ts'
+import { useFruitColour } from '../../parts/names/use-fruit-colour.ts'
+import { guessedPlan, type Measures, type SheetPlan } from './columns.ts'
+import type { FieldId, SheetKind } from './fields.ts'
+import { judgedRows, type JudgedRow } from './judged-rows.ts'
+import { cellKey, readRows, type ReadingContext } from './read-rows.ts'
+import { readSheetFile, type FileChoices } from './sheet-file.ts'
+
+export interface ChosenFile {
+  readonly name: string
+  readonly bytes: Uint8Array
+}
+
+const unmended: ReadonlyMap<string, string> = new Map()
+
+export function useFile() {
+  const language = useLanguage()
+  const [kind, setKind] = useState<SheetKind>('bottles')
+  const [file, setFile] = useState<ChosenFile>()
+  const [choices, setChoices] = useState<FileChoices>({})
+  const reading = useMemo(
+    () => file && readSheetFile(file.bytes, choices, language),
+    [file, choices, language],
+  )
+  return { kind, setKind, file, setFile, choices, setChoices, reading }
+}
+export type FileState = ReturnType<typeof useFile>
+
+export function useColumns({ kind, reading }: FileState) {
+  const { units, temperature, strength, currency } = useSettings()
+  const language = useLanguage()
+  const table = reading?.ok ? reading.table : undefined
+  const measures: Measures = useMemo(
+    () => ({ units, temperature, strength, currency, language }),
+    [units, temperature, strength, currency, language],
+  )
+  const guessed = useMemo(
+    () => table && guessedPlan(kind, table, measures),
+    [kind, table, measures],
+  )
+  // What was chosen holds for the table it was chosen for.
+  const [chosen, setChosen] = useState<{ of: SheetPlan; plan: SheetPlan }>()
+  const plan = chosen && chosen.of === guessed ? chosen.plan : guessed
+  const setPlan = (next: SheetPlan) => guessed && setChosen({ of: guessed, plan: next })
+  return { table, measures, plan, setPlan }
+}
+export type ColumnState = ReturnType<typeof useColumns>
+
+export function useRows({ kind }: FileState, { table, plan, measures }: ColumnState) {
+  const fruits = useRead('fruits.list', {})
+  const shelves = useRead('shelves.list', {})
+  const colourOf = useFruitColour()
+  const [now] = useState(() => new Date())
+  const [mended, setMended] = useState(unmended)
+  const [leftOut, setLeftOut] = useState<ReadonlySet<number>>(new Set())
+  const [wanted, setWanted] = useState<ReadonlySet<number>>(new Set())
+
+  const context = useMemo((): ReadingContext | undefined => {
+    if (!plan || !fruits.data || !shelves.data) return undefined
+    const known = { fruits: fruits.data, shelves: shelves.data }
+    return { kind, plan, measures, colourOf, now, mended: unmended, ...known }
+  }, [kind, plan, measures, colourOf, now, fruits.data, shelves.data])
+  const asWritten = useMemo(
+    () => (context && table ? readRows(table.rows, context) : []),
+    [context, table],
+  )
+  // Of thousands of rows only the mended ones are read again.
+  const read = useMemo(() => {
+    if (!context || !table || mended.size === 0) return asWritten
+    const touched = new Set([...mended.keys()].map((key) => Number.parseInt(key, 10)))
+    return asWritten.map((row, at) => {
+      const line = table.rows[at]
+      if (!line || !touched.has(row.line)) return row
+      return readRows([line], { ...context, mended })[0] ?? row
+    })
+  }, [asWritten, context, table, mended])
+
+  const typed = useMemo(() => read.flatMap(({ row }) => row ?? []), [read])
+  const look = useRead(
+    'sheets.look',
+    { sheet: { kind, rows: typed } },
+    { isEnabled: typed.length > 0, keptMs: 0 },
+  )
+  const verdicts = look.data?.verdicts
+  const rows = useMemo(
+    () => judgedRows(read, verdicts, { leftOut, wanted }),
+    [read, verdicts, leftOut, wanted],
+  )
+
+  const mend = (line: number, field: FieldId, text: string) =>
+    setMended((before) => new Map(before).set(cellKey(line, field), text))
+  const take = ({ line, verdict }: JudgedRow, isTaken: boolean) => {
+    if (verdict?.verdict === 'twin') setWanted((before) => withOrWithout(before, [line], isTaken))
+    else setLeftOut((before) => withOrWithout(before, [line], !isTaken))
+  }
+  const leaveOut = (lines: readonly number[]) =>
+    setLeftOut((before) => withOrWithout(before, lines, true))
+  return { rows, typed, look, isRead: context !== undefined, mend, take, leaveOut }
+}
+export type RowState = ReturnType<typeof useRows>
+
+function withOrWithout(before: ReadonlySet<number>, lines: readonly number[], isIn: boolean) {
+  const after = new Set(before)
+  for (const line of lines) {
+    if (isIn) after.add(line)
+    else after.delete(line)
+  }
+  return after
+}
+
+/** Writes the rows that are ready; the same rows sent twice are written once. */
+export function useAccept({ kind }: FileState, { rows }: RowState) {
+  const bringIn = useWrite('sheets.bringIn')
+  const [sent, setSent] = useState<{ key: string; rows: string }>()
+  const ready = useMemo(
+    () =>
+      rows.flatMap(({ row, standing, verdict }): BottlesRow[] => {
+        if (!row || standing !== 'ready') return []
+        return [verdict?.verdict === 'twin' ? { ...row, evenIfThere: true } : row]
+      }),
+    [rows],
+  )
+  function accept(onDone: () => void) {
+    if (bringIn.isPending || ready.length === 0) return
+    const asText = JSON.stringify(ready)
+    const key = sent?.rows === asText && bringIn.isError ? sent.key : newId()
+    setSent({ key, rows: asText })
+    bringIn.mutate({ key, sheet: { kind, rows: ready } }, { onSuccess: onDone })
+  }
+  return { ready, accept, isPending: bringIn.isPending, error: bringIn.error }
+}
