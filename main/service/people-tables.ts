@@ -6,6 +6,7 @@ import { readSettings } from '../cellar/setting-store.ts'
 import { allShelves } from '../cellar/shelf-store.ts'
 import { describeJar, settledJar } from '../engine/index.ts'
 import { cellarTables, tableText } from '../papers/cellar-tables/cellar-tables.ts'
+import { paperWords } from '../papers/words/paper-words.ts'
 import type { Interpretation } from '../../shared/schemas/readings.ts'
 import { cellarFruits } from './cellar-fruits.ts'
 import { batchSummary, bottleLot, interpretationOf, pantryLot } from './describe.ts'
@@ -20,8 +21,11 @@ export function peopleTables({ book, folded, at }: BookAtInstant): PeopleTable[]
     const meant = interpretationOf(step)
     if (meant) interpretations.set(step.recorded.id, meant)
   }
+  const settings = readSettings(book)
+  const words = paperWords(settings)
   const told = {
-    currency: readSettings(book).currency,
+    words: words.tables,
+    currency: settings.currency,
     batches: allBatches(book).map((batch) =>
       batchSummary({ ledger: { folded } }, batch, { nowMs, next: undefined }),
     ),
@@ -39,7 +43,10 @@ export function peopleTables({ book, folded, at }: BookAtInstant): PeopleTable[]
       .map(({ recorded }) => recorded)
       .sort((a, b) => Date.parse(a.move.at) - Date.parse(b.move.at) || a.seq - b.seq),
     interpretations,
-    fruitName: (fruitId: string) => fruits.find(fruitId)?.nameEn ?? fruitId,
+    fruitName: (fruitId: string) => {
+      const fruit = fruits.find(fruitId)
+      return fruit ? words.fruitName(fruit) : fruitId
+    },
   }
   return cellarTables(told).map((table) => ({
     name: table.name,

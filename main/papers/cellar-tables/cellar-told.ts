@@ -11,8 +11,10 @@ import type { RecordedMove } from '../../../shared/schemas/moves.ts'
 import type { Interpretation } from '../../../shared/schemas/readings.ts'
 import type { Shelf } from '../../../shared/schemas/shelf.ts'
 import type { Cell } from '../csv.ts'
+import type { PaperWords } from '../words/paper-words.ts'
 
 export interface CellarTold {
+  readonly words: PaperWords['tables']
   readonly currency: string
   readonly batches: readonly BatchSummary[]
   readonly jars: readonly { readonly jar: Jar; readonly contents: JarContents | undefined }[]
@@ -49,7 +51,7 @@ export function cellarNames(told: CellarTold): CellarNames {
   const shelves = new Map(told.shelves.map(({ id, name }) => [id, name]))
   const goods = new Map(told.pantry.map((lot) => [lot.id, lot.goods]))
   const bottles = new Map(told.bottleLots.map(({ id, name }) => [id, name]))
-  const ofGoods = (each: Goods) => goodsName(each, told.fruitName)
+  const ofGoods = (each: Goods) => goodsName(each, told)
   return {
     batch: named(batches),
     jar: named(jars),
@@ -66,17 +68,17 @@ export function cellarNames(told: CellarTold): CellarNames {
 const named = (names: ReadonlyMap<string, string>) => (id: string | null | undefined) =>
   id === undefined || id === null ? undefined : (names.get(id) ?? id)
 
-function goodsName(goods: Goods, fruitName: CellarTold['fruitName']): string {
+function goodsName(goods: Goods, { fruitName, words }: CellarTold): string {
   if (goods.name !== undefined) return goods.name
   switch (goods.kind) {
     case 'fruit':
       return fruitName(goods.fruitId)
     case 'spirit':
-      return `Spirit ${goods.strengthPctVol} % vol`
+      return words.spirit(goods.strengthPctVol)
     case 'sweetener':
-      return goods.sweetenerId === 'honey' ? 'Honey' : 'Sugar'
+      return words.sweetener(goods.sweetenerId === 'honey' ? 'honey' : 'sugar')
     case 'acid':
-      return 'Citric acid'
+      return words.acid
   }
 }
 

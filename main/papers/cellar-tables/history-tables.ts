@@ -17,26 +17,27 @@ const number = (value: unknown): number | undefined =>
 /** Fields have one meaning in every kind of move, so one row tells any of them. */
 export function moveTable(told: CellarTold): CellarTable {
   const names = cellarNames(told)
+  const { columns } = told.words
   const price = pricedIn(told.currency)
   return {
     name: 'moves',
     head: [
-      'When (UTC)',
-      'What',
-      'Batch',
-      'Vessel',
-      'From vessel',
-      'To vessel',
-      'Goods',
-      'Bottles',
-      'Mass (g)',
-      'Volume (mL)',
-      'Count',
-      `Price (${told.currency})`,
-      'Note',
-      'Recorded (UTC)',
-      'Version',
-      'Move id',
+      columns.whenUtc,
+      columns.what,
+      columns.batch,
+      columns.vessel,
+      columns.fromVessel,
+      columns.toVessel,
+      columns.goods,
+      columns.bottles,
+      columns.massG,
+      columns.volumeMl,
+      columns.count,
+      told.words.price(told.currency),
+      columns.note,
+      columns.recordedUtc,
+      columns.version,
+      columns.moveId,
     ],
     rowCount: told.moves.length,
     *rows() {
@@ -81,27 +82,28 @@ const ofKind = <K extends Move['kind']>({ moves }: CellarTold, kind: K) =>
 /** The raw numbers of an instrument, and what they mean. */
 export function readingTable(told: CellarTold): CellarTable {
   const names = cellarNames(told)
+  const { columns } = told.words
   const readings = ofKind(told, 'read')
   return {
     name: 'readings',
     head: [
-      'When (UTC)',
-      'Batch',
-      'Vessel',
-      'Instrument',
-      'Read (% vol)',
-      'Read (kg/m³)',
-      'Read after boiling off (kg/m³)',
-      'Read (Brix)',
-      'Read (mL)',
-      'At (°C)',
-      'Strength (% vol)',
-      '± (% vol)',
-      'Sugar (g/L)',
-      '± (g/L)',
-      'Doubts',
-      'Note',
-      'Move id',
+      columns.whenUtc,
+      columns.batch,
+      columns.vessel,
+      columns.instrument,
+      columns.readPctVol,
+      columns.readKgPerM3,
+      columns.readBoiledKgPerM3,
+      columns.readBrix,
+      columns.readMl,
+      columns.atC,
+      columns.strengthPctVol,
+      columns.strengthUncertaintyPctVol,
+      columns.sugarGPerL,
+      columns.sugarUncertaintyGPerL,
+      columns.doubts,
+      columns.note,
+      columns.moveId,
     ],
     rowCount: readings.length,
     rows: () =>
@@ -133,19 +135,20 @@ export function readingTable(told: CellarTold): CellarTable {
 
 export function tastingTable(told: CellarTold): CellarTable {
   const names = cellarNames(told)
+  const { columns } = told.words
   const tastings = ofKind(told, 'taste')
   return {
     name: 'tastings',
     head: [
-      'When (UTC)',
-      'Batch',
-      'Vessel',
-      'Bottles',
-      'Glass',
-      ...TasteAxis.options.map((axis) => `${axis} (0 to 10)`),
-      'Verdict',
-      'Words',
-      'Move id',
+      columns.whenUtc,
+      columns.batch,
+      columns.vessel,
+      columns.bottles,
+      columns.glass,
+      ...TasteAxis.options.map((axis) => told.words.score(axis)),
+      columns.verdict,
+      columns.words,
+      columns.moveId,
     ],
     rowCount: tastings.length,
     rows: () =>

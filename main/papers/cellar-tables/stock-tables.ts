@@ -3,7 +3,12 @@ import type { Liquid } from '../../../shared/schemas/cellar.ts'
 import type { Cell } from '../csv.ts'
 import { cellarNames, pricedIn, rounded, type CellarTable, type CellarTold } from './cellar-told.ts'
 
-const liquidHead = ['Volume (mL)', 'Strength (% vol)', 'Sugar (g/L)', 'Acid (g/L)']
+const liquidHead = ({ columns }: CellarTold['words']) => [
+  columns.volumeMl,
+  columns.strengthPctVol,
+  columns.sugarGPerL,
+  columns.acidGPerL,
+]
 
 const liquidCells = (liquid: Liquid | undefined): Cell[] => [
   rounded(liquid?.volumeMl),
@@ -14,19 +19,20 @@ const liquidCells = (liquid: Liquid | undefined): Cell[] => [
 
 export function batchTable(told: CellarTold): CellarTable {
   const names = cellarNames(told)
+  const { columns } = told.words
   return {
     name: 'batches',
     head: [
-      'Batch',
-      'Opened (UTC)',
-      'Stage',
-      'Fruit',
-      ...liquidHead,
-      'Vessels',
-      'Full bottles',
-      'Moves',
-      'Note',
-      'Batch id',
+      columns.batch,
+      columns.openedUtc,
+      columns.stage,
+      columns.fruit,
+      ...liquidHead(told.words),
+      columns.vessels,
+      columns.fullBottles,
+      columns.moves,
+      columns.note,
+      columns.batchId,
     ],
     rowCount: told.batches.length,
     rows: () =>
@@ -49,19 +55,20 @@ export function batchTable(told: CellarTold): CellarTable {
 
 export function vesselTable(told: CellarTold): CellarTable {
   const names = cellarNames(told)
+  const { columns } = told.words
   return {
     name: 'vessels',
     head: [
-      'Vessel',
-      'Shape',
-      'Capacity (mL)',
-      'In use',
-      'Batch in it',
-      ...liquidHead,
-      'Held by fruit (mL)',
-      'Filled to (mL)',
-      'Fruit',
-      'Vessel id',
+      columns.vessel,
+      columns.shape,
+      columns.capacityMl,
+      columns.inUse,
+      columns.batchInIt,
+      ...liquidHead(told.words),
+      columns.heldMl,
+      columns.filledMl,
+      columns.fruit,
+      columns.vesselId,
     ],
     rowCount: told.jars.length,
     rows: () =>
@@ -69,7 +76,7 @@ export function vesselTable(told: CellarTold): CellarTable {
         jar.name,
         jar.shape,
         jar.capacityMl,
-        jar.isRetired ? 'no' : 'yes',
+        jar.isRetired ? told.words.no : told.words.yes,
         names.batch(contents?.batchId),
         ...liquidCells(contents?.liquid),
         rounded(contents?.heldMl),
@@ -82,19 +89,20 @@ export function vesselTable(told: CellarTold): CellarTable {
 
 export function pantryTable(told: CellarTold): CellarTable {
   const names = cellarNames(told)
+  const { columns } = told.words
   const price = pricedIn(told.currency)
   return {
     name: 'pantry',
     head: [
-      'Goods',
-      'Kind',
-      'Bought (UTC)',
-      'Bought (g)',
-      'Left (g)',
-      'Bought (mL)',
-      'Left (mL)',
-      `Price (${told.currency})`,
-      'Lot id',
+      columns.goods,
+      columns.kind,
+      columns.boughtUtc,
+      columns.boughtG,
+      columns.leftG,
+      columns.boughtMl,
+      columns.leftMl,
+      told.words.price(told.currency),
+      columns.lotId,
     ],
     rowCount: told.pantry.length,
     rows: () =>
@@ -115,6 +123,7 @@ export function pantryTable(told: CellarTold): CellarTable {
 /** One row a place: bottles of a lot may stand on several shelves; a lot that is gone has one row. */
 export function bottleTable(told: CellarTold): CellarTable {
   const names = cellarNames(told)
+  const { columns } = told.words
   const rows = told.bottleLots.flatMap((lot) =>
     (lot.places.length === 0 ? [{ shelfId: null, count: 0 }] : lot.places).map(
       ({ shelfId, count }): Cell[] => [
@@ -134,16 +143,16 @@ export function bottleTable(told: CellarTold): CellarTable {
   return {
     name: 'bottles',
     head: [
-      'Bottles',
-      'Batch',
-      'Bottled (UTC)',
-      'Size (mL)',
-      'Filled',
-      'Shelf',
-      'Full there now',
-      'Strength (% vol)',
-      'Sugar (g/L)',
-      'Lot id',
+      columns.bottles,
+      columns.batch,
+      columns.bottledUtc,
+      columns.sizeMl,
+      columns.filled,
+      columns.shelf,
+      columns.fullThere,
+      columns.strengthPctVol,
+      columns.sugarGPerL,
+      columns.lotId,
     ],
     rowCount: rows.length,
     rows: () => rows,

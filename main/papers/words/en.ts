@@ -4,6 +4,7 @@ import type { StrengthPrefix } from '../../../shared/schemas/labels.ts'
 import type { Cut, FilterMedium } from '../../../shared/schemas/moves.ts'
 import type { Shop } from '../../../shared/schemas/season.ts'
 import type { Loss, TaskKind } from '../../../shared/schemas/tasks.ts'
+import { tables } from './en-tables.ts'
 
 type Sweetener = 'sugar' | 'honey'
 
@@ -149,6 +150,7 @@ export const en = {
       for: 'For',
     },
   },
+  tables,
   label: {
     file: 'Labels',
     test: 'Alignment test',

@@ -1,5 +1,6 @@
 /** What `en.ts` says, in Polish. */
 import type { PaperWords } from './en.ts'
+import { tables } from './pl-tables.ts'
 
 const rules = new Intl.PluralRules('pl')
 
@@ -139,6 +140,7 @@ export const pl: PaperWords = {
       for: 'Na',
     },
   },
+  tables,
   label: {
     file: 'Etykiety',
     test: 'Próba ustawienia',
