@@ -484,7 +484,12 @@ export const channels = {
   'plans.next': channel('read', nothing, z.array(z.strictObject({ batchId: Id, next: Move }))),
 
   /** When each fruit is to be had: 52 weeks from the week of that day, or from this one. */
-  'season.calendar': channel('read', z.strictObject({ from: Instant.optional() }), SeasonCalendar),
+  'season.calendar': channel(
+    'read',
+    // A year on from there, dates must still have years of four digits.
+    z.strictObject({ from: Instant.refine((at) => at > '1900' && at < '3000').optional() }),
+    SeasonCalendar,
+  ),
   'season.changeRegion': channel('write', Region, Region),
   'season.wishes': channel('read', nothing, SeasonWishes),
   'season.keepWishes': channel('write', SeasonWishes, SeasonWishes),

@@ -57,6 +57,15 @@ async function withPlan(t: Trial): Promise<SeasonJob> {
 }
 
 describe('season', () => {
+  it('tells a fruit year from any day a maker may mean, and from none beyond', async () => {
+    const { ask, refusal, service } = await trial()
+    for (const from of ['1900-01-05T00:00:00Z', '2999-12-30T00:00:00Z'])
+      expect((await ask('season.calendar', { from })).weekStarts).toHaveLength(52)
+    for (const from of ['9999-12-20T00:00:00Z', '0001-01-01T00:00:00Z'])
+      expect(await refusal('season.calendar', { from })).toMatchObject({ code: 'badInput' })
+    service.close()
+  })
+
   it('begins with the cellar’s own habits, and keeps wishes and region', async () => {
     const t = await trial()
     await withPantry(t)
