@@ -196,7 +196,7 @@ test('every view is clean, tells the same as a table, and leads where it says', 
   await page.getByRole('link', { name: 'Jars & pantry' }).click()
   await page.getByRole('button', { name: /used up/ }).click()
   await page
-    .getByRole('link', { name: /^Where did .* go\?$/ })
+    .getByRole('link', { name: /^Where did it go\? ./ })
     .last()
     .click()
   await expect(page.getByRole('table', { name: 'Where the purchase is now' })).toBeVisible()

@@ -150,7 +150,7 @@ describe('a purchase followed forward', () => {
   it('is led to from the pantry, and tells where it is now', async () => {
     const { user } = show('/cellar-room')
     await user.click(
-      await screen.findByRole('link', { name: /^Where did Spirit 96\.0.% vol go\?$/ }),
+      await screen.findByRole('link', { name: /^Where did it go\? Spirit 96\.0.% vol$/ }),
     )
     const table = await screen.findByRole('table', { name: 'Where the purchase is now' })
     expect(within(table).getAllByRole('row').slice(1).map(spaced)).toEqual([

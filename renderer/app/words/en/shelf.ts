@@ -456,7 +456,7 @@ const lineage = {
   none: 'None of it has gone anywhere yet.',
   nothing: 'Nothing of this kind passed here.',
   whereTo: 'Where did it go?',
-  whereToOf: 'Where did {{name}} go?',
+  whereToOf: 'Where did it go? {{name}}',
   outside,
 } as const
 

@@ -458,7 +458,7 @@ const lineage = {
   none: 'Nic jeszcze nigdzie nie poszło.',
   nothing: 'Nic takiego tędy nie przeszło.',
   whereTo: 'Co się z tym stało?',
-  whereToOf: 'Co się stało z: {{name}}?',
+  whereToOf: 'Co się z tym stało? {{name}}',
   outside,
 } as const
 
