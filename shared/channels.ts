@@ -7,7 +7,16 @@ import { Language } from './language.ts'
 import { BenchReply, BenchRequest } from './schemas/bench.ts'
 import { MovePage, MovesAsked } from './schemas/all-moves.ts'
 import { Differences, TaskDifference } from './schemas/amending.ts'
-import { Colour, Count, Id, Instant, MassG, Name, Note } from './schemas/basics.ts'
+import {
+  BeginningInstant,
+  Colour,
+  Count,
+  Id,
+  Instant,
+  MassG,
+  Name,
+  Note,
+} from './schemas/basics.ts'
 import {
   Balance,
   Batch,
@@ -486,8 +495,7 @@ export const channels = {
   /** When each fruit is to be had: 52 weeks from the week of that day, or from this one. */
   'season.calendar': channel(
     'read',
-    // A year on from there, dates must still have years of four digits.
-    z.strictObject({ from: Instant.refine((at) => at > '1900' && at < '3000').optional() }),
+    z.strictObject({ from: BeginningInstant.optional() }),
     SeasonCalendar,
   ),
   'season.changeRegion': channel('write', Region, Region),

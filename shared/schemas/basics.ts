@@ -9,6 +9,9 @@ export const Id = z.string().regex(/^[A-Za-z0-9_-]{1,64}$/, 'letters, digits, - 
 /** An instant in UTC. */
 export const Instant = z.iso.datetime({ offset: false })
 
+/** Where a plan or a question begins: what follows must still have years of four digits. */
+export const BeginningInstant = Instant.refine((at) => at > '1900' && at < '3000')
+
 export const Name = z.string().trim().min(1).max(120)
 export const Note = z.string().max(4000)
 

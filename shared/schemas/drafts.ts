@@ -1,6 +1,7 @@
 /** A batch on paper: the numbers a maker turns, what they lead to, and recipes kept of them. */
 import * as z from 'zod'
 import {
+  BeginningInstant,
   CellarTemperatureC,
   Colour,
   Count,
@@ -59,7 +60,7 @@ export const DraftVessels = z.strictObject({
 export type DraftVessels = z.infer<typeof DraftVessels>
 
 export const DraftSpec = z.strictObject({
-  startAt: Instant,
+  startAt: BeginningInstant,
   fruits: z.array(DraftFruit).min(1).max(6),
   sweetenerId: z.enum(['sugar', 'honey']),
   sweetenerPriceMinorPerKg: priceMinor.optional(),

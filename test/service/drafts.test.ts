@@ -60,6 +60,8 @@ describe('drafts', () => {
     const { spec } = await begun(t)
     const strange = { ...spec, fruits: [{ ...spec.fruits[0]!, fruitId: 'moonberry' }] }
     expect((await t.refusal('drafts.reckon', { spec: strange })).code).toBe('notFound')
+    const farOff = { ...spec, startAt: '9999-12-31T23:59:59Z' }
+    expect((await t.refusal('drafts.reckon', { spec: farOff })).code).toBe('badInput')
     const negative = { ...spec, finishSugarG: -5 }
     expect((await t.refusal('drafts.reckon', { spec: negative })).code).toBe('badInput')
     t.service.close()

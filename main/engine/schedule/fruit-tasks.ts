@@ -103,12 +103,10 @@ function proposalOf(
       const amount = spiritFor(fruit?.fruits ?? [], fruitOf)
       return { kind: 'pourSpirit', jarIds, ...(amount > 0 && { amount }) }
     }
-    case 'coverWithSugar':
-      return {
-        kind: 'coverWithSugar',
-        jarIds,
-        ...(edibleG > 0 && { amount: roundTo(sugarPerFruit * edibleG, 10) }),
-      }
+    case 'coverWithSugar': {
+      const amount = roundTo(sugarPerFruit * edibleG, 10)
+      return { kind: 'coverWithSugar', jarIds, ...(amount > 0 && { amount }) }
+    }
     case 'press':
       return { kind: 'press', jarIds }
     case 'clearJar':

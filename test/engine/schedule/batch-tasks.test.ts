@@ -74,6 +74,18 @@ describe('batchTasks', () => {
     expect([dayOfMs(next.earlyMs), dayOfMs(next.dueMs)]).toEqual([300, 301])
   })
 
+  it('proposes no sugar for a taste of fruit, instead of none of it', () => {
+    const inJar = { batchId: 'batch', jarId: 'jar' }
+    const trial = (massG: number): Lines => [
+      [0, { kind: 'charge', ...inJar, lotId: 'quinces', massG, cut: 'cut' }],
+      [1, { kind: 'pourSpirit', ...inJar, lotId: 'spirit', volumeMl: 2 * massG }],
+    ]
+    const { log } = one(tasksAt(trial(10), 2), 'coverWithSugar')
+    expect(log).toEqual({ kind: 'coverWithSugar', jarIds: ['jar'] })
+    // A quarter of what is edible of a kilogram of quinces, 610 g, to the next 10 g.
+    expect(one(tasksAt(trial(1000), 2), 'coverWithSugar').log).toMatchObject({ amount: 150 })
+  })
+
   it('keeps the ids of a batch whose moves were amended to other days and amounts', () => {
     const ids = (lines: Lines) =>
       tasksAt(lines, 52).flatMap(({ id, kind }) => (kind === 'turn' ? [] : id))
