@@ -8,9 +8,9 @@ import { useLanguage } from '../../app/words/use-words.ts'
 import { useFruitColour } from '../../parts/names/use-fruit-colour.ts'
 import { guessedPlan, type Measures, type SheetPlan } from './columns.ts'
 import type { FieldId, SheetKind } from './fields.ts'
-import { judgedRows, type JudgedRow } from './judged-rows.ts'
+import { judgedRows, type JudgedRow, type RowChoices } from './judged-rows.ts'
 import { cellKey, readRows, type ReadingContext } from './read-rows.ts'
-import { readSheetFile, type FileChoices } from './sheet-file.ts'
+import { readSheetFile, type FileChoices, type SheetTable } from './sheet-file.ts'
 
 export interface ChosenFile {
   readonly name: string
@@ -18,9 +18,24 @@ export interface ChosenFile {
 }
 
 const unmended: ReadonlyMap<string, string> = new Map()
+const none: ReadonlySet<number> = new Set()
+const unmarked = { mended: unmended, leftOut: none, wanted: none }
+
+/** What the maker did to rows, which holds for the table it was done to. */
+interface Marks extends RowChoices {
+  readonly of: SheetTable | undefined
+  readonly kind: SheetKind
+  /** By `cellKey`. */
+  readonly mended: ReadonlyMap<string, string>
+}
+
+const ofTable = (marks: Marks, table: SheetTable | undefined, kind: SheetKind): Marks =>
+  marks.of === table && marks.kind === kind ? marks : { of: table, kind, ...unmarked }
 
 export function useFile() {
-  const language = useLanguage()
+  // Only guesses letters: another language later must not read the file anew.
+  const spoken = useLanguage()
+  const [language] = useState(spoken)
   const [kind, setKind] = useState<SheetKind>('bottles')
   const [file, setFile] = useState<ChosenFile>()
   const [choices, setChoices] = useState<FileChoices>({})
@@ -45,9 +60,9 @@ export function useColumns({ kind, reading }: FileState) {
     [kind, table, measures],
   )
   // What was chosen holds for the table it was chosen for.
-  const [chosen, setChosen] = useState<{ of: SheetPlan; plan: SheetPlan }>()
-  const plan = chosen && chosen.of === guessed ? chosen.plan : guessed
-  const setPlan = (next: SheetPlan) => guessed && setChosen({ of: guessed, plan: next })
+  const [chosen, setChosen] = useState<{ of: SheetTable; kind: SheetKind; plan: SheetPlan }>()
+  const plan = chosen && chosen.of === table && chosen.kind === kind ? chosen.plan : guessed
+  const setPlan = (next: SheetPlan) => table && setChosen({ of: table, kind, plan: next })
   return { table, measures, plan, setPlan }
 }
 export type ColumnState = ReturnType<typeof useColumns>
@@ -57,9 +72,9 @@ export function useRows({ kind }: FileState, { table, plan, measures }: ColumnSt
   const shelves = useRead('shelves.list', {})
   const colourOf = useFruitColour()
   const [now] = useState(() => new Date())
-  const [mended, setMended] = useState(unmended)
-  const [leftOut, setLeftOut] = useState<ReadonlySet<number>>(new Set())
-  const [wanted, setWanted] = useState<ReadonlySet<number>>(new Set())
+  const [marked, setMarked] = useState<Marks>({ of: table, kind, ...unmarked })
+  const marks = ofTable(marked, table, kind)
+  const { mended, leftOut, wanted } = marks
 
   const context = useMemo((): ReadingContext | undefined => {
     if (!plan || !fruits.data || !shelves.data) return undefined
@@ -93,14 +108,23 @@ export function useRows({ kind }: FileState, { table, plan, measures }: ColumnSt
     [read, verdicts, leftOut, wanted],
   )
 
+  const mark = (change: (before: Marks) => Partial<Marks>) =>
+    setMarked((before) => {
+      const present = ofTable(before, table, kind)
+      return { ...present, ...change(present) }
+    })
   const mend = (line: number, field: FieldId, text: string) =>
-    setMended((before) => new Map(before).set(cellKey(line, field), text))
+    mark((before) => ({ mended: new Map(before.mended).set(cellKey(line, field), text) }))
   const take = ({ line, verdict }: JudgedRow, isTaken: boolean) => {
-    if (verdict?.verdict === 'twin') setWanted((before) => withOrWithout(before, [line], isTaken))
-    else setLeftOut((before) => withOrWithout(before, [line], !isTaken))
+    const isTwin = verdict?.verdict === 'twin'
+    mark(({ wanted: before, leftOut: out }) => ({
+      wanted: isTwin ? withOrWithout(before, [line], isTaken) : before,
+      // A row that was left out and then mended into a twin is taken by the same tick.
+      leftOut: isTwin && !isTaken ? out : withOrWithout(out, [line], !isTaken),
+    }))
   }
   const leaveOut = (lines: readonly number[]) =>
-    setLeftOut((before) => withOrWithout(before, lines, true))
+    mark((before) => ({ leftOut: withOrWithout(before.leftOut, lines, true) }))
   return { rows, typed, look, isRead: context !== undefined, mend, take, leaveOut }
 }
 export type RowState = ReturnType<typeof useRows>

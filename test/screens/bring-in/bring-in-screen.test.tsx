@@ -105,6 +105,23 @@ describe('coming from a spreadsheet', () => {
     expect(screen.getByLabelText('Row 3: Bottles')).toHaveProperty('value', '9')
   })
 
+  it('begins anew with another file: nothing mended or left out in one touches the next', async () => {
+    const shown = showApp('/bring-in', book)
+    const { user } = shown
+    await toRows(shown, heads + rows[0])
+    await screen.findByText(/1 row ready: 6 bottles/)
+    const count = screen.getByLabelText('Row 2: Bottles')
+    await user.clear(count)
+    await user.type(count, '8{Enter}')
+    await screen.findByText(/1 row ready: 8 bottles/)
+    await user.click(screen.getByRole('checkbox', { name: '2' }))
+    await screen.findByText('1 left out')
+    await user.click(screen.getByRole('button', { name: 'Back' }))
+    await user.click(screen.getByRole('button', { name: 'Back' }))
+    await toRows(shown, `${heads}Quince with honey;2022;3;350;28;190`)
+    expect(await screen.findByText(/1 row ready: 3 bottles/)).toBeTruthy()
+  })
+
   it('asks what can be read two ways, and for what no column tells', async () => {
     const shown = showApp('/bring-in', book)
     const { user } = shown
