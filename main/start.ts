@@ -81,6 +81,7 @@ function startElectron(binary: string, wanted: StartArguments): void {
     // Electron refuses to run as root with its sandbox.
     ...(process.getuid?.() === 0 ? ['--no-sandbox'] : []),
     root,
+    ...(wanted.fileToOpen === undefined ? [] : [wanted.fileToOpen]),
     ...(wanted.cellarFile === undefined ? [] : [`--cellar=${wanted.cellarFile}`]),
     ...(wanted.startsWithDemo ? ['--demo'] : []),
   ]

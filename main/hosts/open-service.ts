@@ -6,6 +6,7 @@ import { dirname, join } from 'node:path'
 import { fillDemo } from '../demo/alder-end.ts'
 import { createService } from '../service/create-service.ts'
 import type { Service } from '../service/service.ts'
+import { bookToOpen } from './book-to-open.ts'
 import { dataFolder } from './data-folder.ts'
 import { startProblemOf } from './start-problem.ts'
 
@@ -14,6 +15,8 @@ export interface OpenServiceOptions {
   version: string
   /** Undefined: the maker's usual book. */
   cellarFile: string | undefined
+  /** A file that must be a book already; it goes before `cellarFile`. */
+  fileToOpen: string | undefined
   startsWithDemo: boolean
 }
 
@@ -24,7 +27,10 @@ export interface OpenedService {
 }
 
 export async function openService(options: OpenServiceOptions): Promise<OpenedService> {
-  const ownFile = options.cellarFile ?? join(usualFolder(), 'cellar.ratafia')
+  const ownFile =
+    options.fileToOpen === undefined
+      ? (options.cellarFile ?? join(usualFolder(), 'cellar.ratafia'))
+      : bookToOpen(options.fileToOpen)
   const folder = dirname(ownFile)
   try {
     // Private to this user when it has to be made; an existing folder keeps its rights.

@@ -10,6 +10,8 @@ export interface StartArguments {
   port: number
   /** Another cellar file than the usual one. */
   cellarFile: string | undefined
+  /** A book that must be there already. */
+  fileToOpen: string | undefined
   startsWithDemo: boolean
   fetchesElectron: boolean
   wantsHelp: boolean
@@ -20,12 +22,13 @@ export class ArgumentError extends Error {
   override name = 'ArgumentError'
 }
 
-export const startHelp = `Usage: npm start [-- OPTIONS]
+export const startHelp = `Usage: npm start [-- [OPTIONS] [FILE]]
 
+  FILE                     open the book that is in FILE
   --host browser|electron  where Ratafia opens (default: Electron when it is here, else a browser)
   --no-open                print the link and wait; open no window (browser only)
   --port N                 the port of 127.0.0.1 to use (browser only; default: any free one)
-  --cellar FILE            keep the book in FILE
+  --cellar FILE            keep the book in FILE; a new one if there is none
   --demo                   open the demo cellar, apart from your own
   --fetch-electron         fetch Electron first, however long that takes
   --help                   this text`
@@ -41,7 +44,8 @@ const options = {
 } as const
 
 export function readStartArguments(typed: readonly string[]): StartArguments {
-  const values = parse(typed)
+  const { values, positionals } = parse(typed)
+  const [fileToOpen, ...others] = positionals
   const { host } = values
   if (host !== undefined && host !== 'electron' && host !== 'browser')
     throw new ArgumentError(`--host is browser or electron, not '${host}'`)
@@ -49,11 +53,15 @@ export function readStartArguments(typed: readonly string[]): StartArguments {
   if (host === 'electron' && needsBrowser)
     throw new ArgumentError('--no-open and --port go with --host browser only')
   if (values.cellar === '') throw new ArgumentError('--cellar needs the name of a file')
+  if (others.length > 0) throw new ArgumentError(`one book at a time: '${others[0]}' is too many`)
+  if (fileToOpen !== undefined && values.cellar !== undefined)
+    throw new ArgumentError(`'${fileToOpen}' and --cellar both name a book`)
   return {
     host: host ?? (needsBrowser ? 'browser' : 'any'),
     opensWindow: values['no-open'] !== true,
     port: readPort(values.port),
     cellarFile: values.cellar === undefined ? undefined : resolve(values.cellar),
+    fileToOpen: fileToOpen === undefined ? undefined : resolve(fileToOpen),
     startsWithDemo: values.demo === true,
     fetchesElectron: values['fetch-electron'] === true,
     wantsHelp: values.help === true,
@@ -62,7 +70,7 @@ export function readStartArguments(typed: readonly string[]): StartArguments {
 
 function parse(typed: readonly string[]) {
   try {
-    return parseArgs({ args: [...typed], options, strict: true, allowPositionals: false }).values
+    return parseArgs({ args: [...typed], options, strict: true, allowPositionals: true })
   } catch (error) {
     throw new ArgumentError(error instanceof Error ? error.message : String(error))
   }

@@ -8,6 +8,8 @@ export class DoubleApp extends EventEmitter {
   readonly #ready: Promise<void>
   #isReady = false
   isQuitting = false
+  /** As `npm start` runs it. */
+  readonly isPackaged = false
 
   constructor(control: Control) {
     super()

@@ -6,7 +6,7 @@ import { join, resolve } from 'node:path'
 import { pathToFileURL } from 'node:url'
 import type { Browser, Page } from '@playwright/test'
 import { serveSchemes } from './app-scheme.ts'
-import { putRun, type Control, type IpcHandler } from './control.ts'
+import { cancellable, putRun, type Control, type IpcHandler } from './control.ts'
 
 const double = pathToFileURL(join(import.meta.dirname, 'electron.ts')).href
 const evaluationLimitMs = 2000
@@ -28,6 +28,10 @@ export interface LaunchOptions {
   entry?: string
   userDataFolder?: string
   cellarFile?: string
+  /** As typed after the program, or double-clicked. */
+  fileToOpen?: string
+  /** As macOS hands it over: an event, before Electron is ready. */
+  openedOnMac?: string
   /** False: as if another instance ran already. */
   getsLock?: boolean
 }
@@ -69,7 +73,8 @@ export async function launch(browser: Browser, options: LaunchOptions = {}): Pro
   await serveSchemes(context, control)
 
   const cellarFile = options.cellarFile ?? join(userDataFolder, 'cellar.ratafia')
-  process.argv = [process.execPath, resolve('.'), `--cellar=${cellarFile}`]
+  const named = options.fileToOpen ?? `--cellar=${cellarFile}`
+  process.argv = [process.execPath, resolve('.'), named]
   const firstPage = context.waitForEvent('page')
   firstPage.catch(() => {}) // A launch that opens no window ends without one.
   try {
@@ -80,6 +85,8 @@ export async function launch(browser: Browser, options: LaunchOptions = {}): Pro
     await context.close()
     throw error
   }
+  if (options.openedOnMac !== undefined)
+    control.app.emit('open-file', cancellable(), options.openedOnMac)
   isEvaluated()
 
   return {

@@ -193,6 +193,62 @@ test('a second instance opens nothing and touches no book', async ({ launched })
   expect(existsSync(cellarFile)).toBe(false)
 })
 
+test('opens the book it is started with, and no file that is none', async ({ launched }) => {
+  const folder = newFolder()
+  const file = join(folder, 'mine.ratafia')
+  const first = await launched({ cellarFile: file })
+  await first.page()
+  await first.quit()
+
+  const electron = await launched({ fileToOpen: file })
+  expect(await callIn(await electron.page(), 'cellar.status', {})).toMatchObject({
+    value: { file },
+  })
+  await electron.quit()
+
+  const letter = join(folder, 'letter.txt')
+  writeFileSync(letter, 'Dear aunt')
+  const refusing = await launched({ fileToOpen: letter })
+  await expect.poll(() => refusing.calls('app.exit')).toEqual([[1]])
+  expect(refusing.calls('dialog.showErrorBox')).toEqual([
+    ['Ratafia cannot start', expect.stringContaining('is no cellar book')],
+  ])
+  expect(readFileSync(letter, 'utf8')).toBe('Dear aunt')
+})
+
+test('a file opened while a book is open has to wait, and says so', async ({ launched }) => {
+  const folder = newFolder()
+  const cellarFile = join(folder, 'cellar.ratafia')
+  const other = join(folder, 'other.ratafia')
+  const made = await launched({ cellarFile: other })
+  await made.page()
+  await made.quit()
+
+  const electron = await launched({ cellarFile })
+  await electron.page()
+  const { app } = electron.control
+  app.emit('second-instance', {}, ['ratafia', '.', 'cellar.ratafia'], folder)
+  expect(electron.calls('dialog.showErrorBox')).toEqual([])
+  app.emit('second-instance', {}, ['ratafia', '.', 'other.ratafia'], folder)
+  app.emit('open-file', { preventDefault: () => undefined }, join(folder, 'none.ratafia'))
+  expect(electron.calls('dialog.showErrorBox')).toEqual([
+    ['Ratafia has another book open', `Quit Ratafia, then open ${other}.`],
+    ['Ratafia has another book open', expect.stringContaining('cannot be read')],
+  ])
+  expect(electron.calls('BrowserWindow')).toHaveLength(1)
+})
+
+test('a Mac hands over a book before Electron is ready', async ({ launched }) => {
+  const file = join(newFolder(), 'mine.ratafia')
+  const first = await launched({ cellarFile: file })
+  await first.page()
+  await first.quit()
+  const electron = await launched({ openedOnMac: file })
+  expect(await callIn(await electron.page(), 'cellar.status', {})).toMatchObject({
+    value: { file },
+  })
+})
+
 test('the first instance comes forward when a second is started', async ({ launched }) => {
   const electron = await launched()
   await electron.page()

@@ -8,6 +8,7 @@ const plain = {
   opensWindow: true,
   port: 0,
   cellarFile: undefined,
+  fileToOpen: undefined,
   startsWithDemo: false,
   fetchesElectron: false,
   wantsHelp: false,
@@ -30,13 +31,21 @@ describe('readStartArguments', () => {
     })
   })
 
+  it('opens the book it is given', () => {
+    expect(readStartArguments(['book.ratafia'])).toEqual({
+      ...plain,
+      fileToOpen: resolve('book.ratafia'),
+    })
+  })
+
   it.each([['--no-open'], ['--port=0']])('takes the browser for %s', (typed) => {
     expect(readStartArguments([typed]).host).toBe('browser')
   })
 
   it.each([
     [['--nope'], '--nope'],
-    [['book.ratafia'], 'book.ratafia'],
+    [['one.ratafia', 'two.ratafia'], "'two.ratafia' is too many"],
+    [['one.ratafia', '--cellar', 'two.ratafia'], 'both name a book'],
     [['--host', 'firefox'], "not 'firefox'"],
     [['--port', '1.5'], "not '1.5'"],
     [['--port', '-1'], '--port'],
@@ -51,18 +60,31 @@ describe('readStartArguments', () => {
 })
 
 describe('readHandedArguments', () => {
+  const started = { isPackaged: false, folder: resolve('/books') }
+
   it('finds its own among the switches of Electron', () => {
     const argv = ['/electron', '--no-sandbox', '/app', '--cellar=/book.ratafia', '--demo']
-    expect(readHandedArguments(argv)).toEqual({
+    expect(readHandedArguments(argv, started)).toEqual({
       cellarFile: resolve('/book.ratafia'),
+      fileToOpen: undefined,
       startsWithDemo: true,
     })
   })
 
   it('finds nothing in a plain start', () => {
-    expect(readHandedArguments(['/electron', '/app', '--inspect=0'])).toEqual({
+    expect(readHandedArguments(['/electron', '/app', '--inspect=0'], started)).toEqual({
       cellarFile: undefined,
+      fileToOpen: undefined,
       startsWithDemo: false,
     })
+  })
+
+  it.each([
+    [['/electron', '/app', 'mine.ratafia'], false],
+    [['/ratafia', 'mine.ratafia'], true],
+    [['/ratafia', '--allow-file-access-from-files', 'mine.ratafia'], true],
+  ])('finds the file to open in %j', (argv, isPackaged) => {
+    const { fileToOpen } = readHandedArguments(argv, { ...started, isPackaged })
+    expect(fileToOpen).toBe(resolve('/books/mine.ratafia'))
   })
 })

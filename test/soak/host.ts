@@ -9,6 +9,7 @@ await startBrowserHost({
   version: 'soak',
   port: 0,
   cellarFile,
+  fileToOpen: undefined,
   startsWithDemo: false,
   opensWindow: false,
 })

@@ -9,6 +9,7 @@ export interface BrowserHostOptions {
   version: string
   port: number
   cellarFile: string | undefined
+  fileToOpen: string | undefined
   startsWithDemo: boolean
   /** Without a window of its own the host lives until it is told to stop. */
   opensWindow: boolean

@@ -13,6 +13,7 @@ import {
   shell,
 } from 'electron'
 import { asset } from '../assets.ts'
+import { bookToOpen } from '../book-to-open.ts'
 import { openService } from '../open-service.ts'
 import { remindDaily } from './daily-reminder.ts'
 import { readHandedArguments } from './handed-arguments.ts'
@@ -27,6 +28,9 @@ const preload = join(import.meta.dirname, '..', 'preload', 'preload.cjs')
 let window: BrowserWindow | undefined
 /** Kept in sight: one that nothing holds may be gone before it is clicked. */
 let notice: Notification | undefined
+/** A Mac hands over what was opened before Electron is ready. */
+let fileFromMac: string | undefined
+let bookFile: string | undefined
 
 protocol.registerSchemesAsPrivileged([
   { scheme: 'app', privileges: { standard: true, secure: true, supportFetchAPI: true } },
@@ -38,17 +42,26 @@ if (app.requestSingleInstanceLock()) {
   app.on('window-all-closed', () => {
     if (process.platform !== 'darwin') app.quit()
   })
+  app.on('open-file', (event, file) => {
+    event.preventDefault()
+    if (bookFile === undefined) fileFromMac = file
+    else comeForward(file)
+  })
   app.whenReady().then(start).catch(giveUp)
 } else {
   app.quit()
 }
 
 async function start(): Promise<void> {
+  const { isPackaged } = app
+  const handed = readHandedArguments(process.argv, { isPackaged, folder: process.cwd() })
   const { service, ownFile } = await openService({
     host: 'electron',
     version: app.getVersion(),
-    ...readHandedArguments(process.argv),
+    ...handed,
+    fileToOpen: fileFromMac ?? handed.fileToOpen,
   })
+  bookFile = ownFile
   app.on('will-quit', () => service.close())
 
   denyPermissions(session.defaultSession)
@@ -66,7 +79,9 @@ async function start(): Promise<void> {
   const showBook = () => shell.showItemInFolder(ownFile)
   const isMac = process.platform === 'darwin'
   Menu.setApplicationMenu(Menu.buildFromTemplate(menuTemplate({ isMac, showBook })))
-  app.on('second-instance', showWindow)
+  app.on('second-instance', (_event, argv, folder) =>
+    comeForward(readHandedArguments(argv, { isPackaged, folder }).fileToOpen),
+  )
   app.on('activate', showWindow)
   showWindow()
   if (Notification.isSupported())
@@ -78,6 +93,21 @@ async function start(): Promise<void> {
         notice.show()
       }),
     )
+}
+
+/** One book at a time: another file is said to be none, or has to wait for the end of this one. */
+function comeForward(file: string | undefined): void {
+  showWindow()
+  if (file === undefined || file === bookFile) return
+  dialog.showErrorBox('Ratafia has another book open', whyNotNow(file))
+}
+
+function whyNotNow(file: string): string {
+  try {
+    return `Quit Ratafia, then open ${bookToOpen(file)}.`
+  } catch (error) {
+    return error instanceof Error ? error.message : String(error)
+  }
 }
 
 function showWindow(): void {
