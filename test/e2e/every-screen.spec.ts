@@ -47,6 +47,7 @@ const samples: Readonly<Record<string, (ids: Ids) => readonly string[]>> = {
   '/fruits': () => ['/fruits'],
   '/fruits/:id': () => ['/fruits/damson'],
   '/moves': () => ['/moves'],
+  '/bring-in': () => ['/bring-in'],
   '/safekeeping': () => ['/safekeeping'],
   '/handbook/:chapter?': () => ['/handbook', '/handbook/terms'],
 }

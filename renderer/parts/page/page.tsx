@@ -5,6 +5,8 @@ import styles from './page.module.css'
 
 export interface PageProps {
   title: string
+  /** The window's, where the title alone would be that of another screen too. */
+  windowTitle?: string
   /** The answer to the screen's question, in a sentence. */
   lead?: ReactNode
   /** The one next action, and at most a quieter one. */
@@ -14,11 +16,11 @@ export interface PageProps {
   children?: ReactNode
 }
 
-export function Page({ title, lead, actions, before, children }: PageProps) {
+export function Page({ title, windowTitle = title, lead, actions, before, children }: PageProps) {
   const t = useWords()
   useEffect(() => {
-    document.title = `${title} · ${t('shell.name')}`
-  }, [title, t])
+    document.title = `${windowTitle} · ${t('shell.name')}`
+  }, [windowTitle, t])
   return (
     <div className={styles.page}>
       <header className={styles.header}>

@@ -69,6 +69,9 @@ export function DraftEditor({ kept }: { kept: Draft }) {
     keepAsRecipe({ id: recipeId, name, note, spec: recipe })
   }, [keepAsRecipe, recipeId])
   const onStart = useCallback(() => setStarting(true), [])
+  // The first answer pushes what stands below it: the page waits for it, once.
+  const [isReckoned, setReckoned] = useState(false)
+  if (!isReckoned && (outcome !== undefined || query.error !== null)) setReckoned(true)
   const isKept = JSON.stringify(draftOf(kept.id, state)) === JSON.stringify(kept)
 
   /** The other way begins from what this one came to. */
@@ -77,16 +80,19 @@ export function DraftEditor({ kept }: { kept: Draft }) {
     change({ way, spec, wishes: next })
   }
 
+  const title = state.name.trim() || t('draft.title')
+  const back = (
+    <span>
+      <ButtonLink kind="quiet" href="/draft">
+        {t('draft.editor.back')}
+      </ButtonLink>
+    </span>
+  )
+  if (!isReckoned) return <Page title={title} before={back} lead={t('parts.loading')} />
   return (
     <Page
-      title={state.name.trim() || t('draft.title')}
-      before={
-        <span>
-          <ButtonLink kind="quiet" href="/draft">
-            {t('draft.editor.back')}
-          </ButtonLink>
-        </span>
-      }
+      title={title}
+      before={back}
       lead={outcome ? <OutcomeLine outcome={outcome} startAt={spec.startAt} /> : t('parts.loading')}
       actions={
         <EditorActions

@@ -113,6 +113,11 @@ function Laid({ usual, sheets, choices, onChange, lotsSection }: LaidProps) {
       labels: t('labels.count', { count }),
       sheets: t('labels.sheets', { count: drawn.data.pages.length }),
     })
+  // The sheet pushes what stands below it where there is one column: the page waits for it, once.
+  const [isDrawn, setDrawn] = useState(false)
+  if (!isDrawn && (drawn.data !== undefined || drawn.error !== null)) setDrawn(true)
+  if (!isDrawn)
+    return <Page title={t('labels.title')} before={<Back />} lead={t('parts.loading')} />
   return (
     <Page
       title={t('labels.title')}

@@ -53,6 +53,7 @@ function Shown({ page }: { page: ShelfPage }) {
   return (
     <Page
       title={lot.name}
+      windowTitle={t('shelf.lineage.bottlesOf', { name: lot.name })}
       before={<Back />}
       lead={
         isGone
