@@ -5,6 +5,7 @@ import {
   Count,
   Id,
   Instant,
+  MassG,
   Name,
   Note,
   StrengthPctVol,
@@ -12,6 +13,7 @@ import {
   VolumeMl,
 } from './basics.ts'
 import { ErrorCode } from './errors.ts'
+import { Goods } from './goods.ts'
 
 /** More than a house has bottled in forty years; a file beyond it is no cellar list. */
 export const maxSheetRows = 5000
@@ -37,11 +39,30 @@ export const BottlesRow = z.strictObject({
 })
 export type BottlesRow = z.infer<typeof BottlesRow>
 
+/** Goods in the pantry, one lot to a row; fruit and sweeteners by mass, spirit by volume. */
+export const StockRow = z.strictObject({
+  goods: Goods,
+  boughtAt: Instant,
+  massG: MassG.optional(),
+  volumeMl: VolumeMl.optional(),
+  /** In the smallest unit of the cellar's currency. */
+  priceMinor: z.number().int().nonnegative().optional(),
+  note: Note.optional(),
+  evenIfThere,
+})
+export type StockRow = z.infer<typeof StockRow>
+
+export type SheetRow = BottlesRow | StockRow
+
 /** Rows of one kind; answers name them by their place in the list. */
 export const Sheet = z.discriminatedUnion('kind', [
   z.strictObject({
     kind: z.literal('bottles'),
     rows: z.array(BottlesRow).min(1).max(maxSheetRows),
+  }),
+  z.strictObject({
+    kind: z.literal('stock'),
+    rows: z.array(StockRow).min(1).max(maxSheetRows),
   }),
 ])
 export type Sheet = z.infer<typeof Sheet>

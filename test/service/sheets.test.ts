@@ -3,7 +3,7 @@ import Database from 'better-sqlite3'
 import { describe, expect, it } from 'vitest'
 import { ledgerDigest } from '../../main/cellar/ledger-digest.ts'
 import { viewOfBook } from '../../main/service/ledger-view.ts'
-import { maxSheetRows, type BottlesRow } from '../../shared/schemas/sheets.ts'
+import { maxSheetRows, type BottlesRow, type StockRow } from '../../shared/schemas/sheets.ts'
 import { trial, withPantry, type Trial } from './with-service.ts'
 
 const sloe: BottlesRow = {
@@ -198,5 +198,68 @@ describe('sheets.bringIn', () => {
     await bringIn(t, 'many', ...rows)
     expect(await t.ask('bottles.list', {})).toHaveLength(maxSheetRows)
     expect(await refusal(t, ...rows, sloe)).toMatchObject({ code: 'badInput' })
+  })
+})
+
+describe('goods for the pantry', () => {
+  const rye: StockRow = {
+    goods: { kind: 'spirit', name: 'Rye spirit', strengthPctVol: 70 },
+    boughtAt: '2026-10-03T10:00:00.000Z',
+    volumeMl: 3000,
+    priceMinor: 5400,
+  }
+  const honey: StockRow = {
+    goods: { kind: 'sweetener', sweetenerId: 'honey' },
+    boughtAt: '2026-09-12T10:00:00.000Z',
+    massG: 1400,
+  }
+  const sloes: StockRow = {
+    goods: { kind: 'fruit', fruitId: 'sloe' },
+    boughtAt: '2026-11-08T10:00:00.000Z',
+    massG: 2500,
+    note: 'after the first frost',
+  }
+  const lookAt = async (t: Trial, ...rows: StockRow[]) =>
+    (await t.ask('sheets.look', { sheet: { kind: 'stock', rows } })).verdicts
+
+  it('are judged row by row', async () => {
+    const t = await begun()
+    expect(
+      await lookAt(
+        t,
+        rye,
+        rye,
+        { ...sloes, goods: { kind: 'fruit', fruitId: 'moonberry' } },
+        { ...honey, boughtAt: '2027-01-01T10:00:00.000Z' },
+        { goods: honey.goods, boughtAt: honey.boughtAt, volumeMl: 1000 },
+        { ...sloes, goods: { kind: 'fruit', fruitId: 'damson' }, boughtAt: '2026-09-01T15:00:00Z' },
+      ),
+    ).toMatchObject([
+      { verdict: 'ready', batchId: null },
+      { verdict: 'twin', of: { rowIndex: 0 } },
+      { verdict: 'refused', code: 'notFound', details: { what: 'fruit' } },
+      { verdict: 'refused', code: 'inTheFuture' },
+      { verdict: 'refused', code: 'wrongGoods' },
+      { verdict: 'twin', of: { lotId: 'damsons' } },
+    ])
+  })
+
+  it('come in as one group of purchases, known again and taken back at once', async () => {
+    const t = await begun()
+    const before = digestOf(t)
+    const sheet = { kind: 'stock' as const, rows: [rye, honey, sloes] }
+    const { groupId } = await t.ask('sheets.bringIn', { key: 'pantry-list', sheet })
+    const lots = await t.ask('pantry.list', {})
+    expect(lots).toHaveLength(6)
+    const spirit = lots.find(({ goods }) => goods.name === 'Rye spirit')
+    expect(spirit).toMatchObject({ boughtAt: rye.boughtAt, priceMinor: 5400 })
+    expect(spirit?.volumeMl).toBeCloseTo(3000, 3)
+    expect((await lookAt(t, rye, honey, sloes)).map(({ verdict }) => verdict)).toEqual([
+      'twin',
+      'twin',
+      'twin',
+    ])
+    await t.ask('moves.undo', { key: 'undo', groupId })
+    expect(digestOf(t)).toBe(before)
   })
 })

@@ -5,6 +5,7 @@ import { Button, ButtonLink } from '../../parts/button/button.tsx'
 import { Page } from '../../parts/page/page.tsx'
 import { useQuantities } from '../../parts/quantity/use-quantities.ts'
 import { ColumnsStep } from './columns-step.tsx'
+import type { SheetKind } from './fields.ts'
 import { FileStep } from './file-step.tsx'
 import { RowsStep } from './rows-step.tsx'
 import { sumsOf, type Sums } from './sums.ts'
@@ -33,7 +34,7 @@ export function BringInScreen() {
         ))}
       </ol>
       {done ? (
-        <Done sums={done} onBack={() => setDone(undefined)} />
+        <Done kind={file.kind} sums={done} onBack={() => setDone(undefined)} />
       ) : (
         <>
           {step === 'file' && <FileStep state={file} onNext={() => setStep('columns')} />}
@@ -62,20 +63,28 @@ export function BringInScreen() {
   )
 }
 
-function Done({ sums, onBack }: { sums: Sums; onBack: () => void }) {
+interface DoneProps {
+  kind: SheetKind
+  sums: Sums
+  onBack: () => void
+}
+
+function Done({ kind, sums, onBack }: DoneProps) {
   const t = useWords()
   const quantities = useQuantities()
   return (
     <div className={styles.step}>
       <output>
-        {t('sheets.done', {
-          count: sums.bottleCount,
-          volume: quantities.text(sums.volumeMl, 'volume'),
-        })}
+        {kind === 'stock'
+          ? t('sheets.doneStock', { count: sums.rowCount })
+          : t('sheets.done', {
+              count: sums.bottleCount,
+              volume: quantities.text(sums.volumeMl, 'volume'),
+            })}
       </output>
       <div className={styles.buttons}>
-        <ButtonLink kind="primary" href="/shelf">
-          {t('sheets.toShelf')}
+        <ButtonLink kind="primary" href={kind === 'stock' ? '/cellar-room' : '/shelf'}>
+          {t(kind === 'stock' ? 'sheets.toPantry' : 'sheets.toShelf')}
         </ButtonLink>
         <Button onPress={onBack}>{t('sheets.backToRows')}</Button>
       </div>

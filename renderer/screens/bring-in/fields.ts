@@ -3,10 +3,23 @@ import type { Sheet } from '../../../shared/schemas/sheets.ts'
 import type { Dimension } from '../../parts/quantity/units.ts'
 
 export type SheetKind = Sheet['kind']
-export const sheetKinds: readonly SheetKind[] = ['bottles']
+export const sheetKinds: readonly SheetKind[] = ['bottles', 'stock']
 
 export type FieldId =
-  'name' | 'fruits' | 'date' | 'count' | 'size' | 'strength' | 'sugar' | 'shelf' | 'note'
+  | 'name'
+  | 'fruits'
+  | 'date'
+  | 'count'
+  | 'size'
+  | 'strength'
+  | 'sugar'
+  | 'shelf'
+  | 'note'
+  | 'goods'
+  | 'bought'
+  | 'volume'
+  | 'mass'
+  | 'price'
 
 export interface SheetField {
   readonly id: FieldId
@@ -87,8 +100,54 @@ const bottleFields: readonly SheetField[] = [
   },
 ]
 
+const stockFields: readonly SheetField[] = [
+  {
+    id: 'goods',
+    reads: 'text',
+    isRequired: true,
+    heads: ['what', 'goods', 'name', 'fruit', 'item', 'co', 'nazwa', 'towar', 'owoc', 'surowiec'],
+  },
+  {
+    id: 'strength',
+    reads: 'strength',
+    isRequired: false,
+    heads: ['strength', 'abv', 'alcohol', 'proof', 'vol', 'moc', 'alkohol', 'procent', '%'],
+  },
+  {
+    id: 'volume',
+    reads: 'volume',
+    isRequired: false,
+    heads: ['volume', 'litres', 'liters', 'ml', 'l', 'objetosc', 'litry', 'litrow'],
+  },
+  {
+    id: 'mass',
+    reads: 'mass',
+    isRequired: false,
+    heads: ['weight', 'mass', 'kg', 'g', 'lb', 'masa', 'waga', 'ciezar', 'kilo'],
+  },
+  {
+    id: 'bought',
+    reads: 'date',
+    isRequired: true,
+    heads: ['bought', 'date', 'day', 'kupiono', 'data', 'zakup', 'dzien'],
+  },
+  {
+    id: 'price',
+    reads: 'money',
+    isRequired: false,
+    heads: ['price', 'paid', 'cost', 'cena', 'koszt', 'zaplacono'],
+  },
+  {
+    id: 'note',
+    reads: 'text',
+    isRequired: false,
+    heads: ['note', 'notes', 'remark', 'remarks', 'comment', 'uwagi', 'uwaga', 'notatka', 'opis'],
+  },
+]
+
 export const fieldsOf: Readonly<Record<SheetKind, readonly SheetField[]>> = {
   bottles: bottleFields,
+  stock: stockFields,
 }
 
 export const isAmount = (reads: SheetField['reads']): reads is Dimension =>

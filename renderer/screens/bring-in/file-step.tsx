@@ -4,7 +4,9 @@ import { Button } from '../../parts/button/button.tsx'
 import { Check } from '../../parts/fields/check.tsx'
 import { ChoiceField } from '../../parts/fields/choice-field.tsx'
 import { Field } from '../../parts/fields/field.tsx'
+import { Segments } from '../../parts/fields/segments.tsx'
 import { handText } from '../../parts/paper/hand-text.ts'
+import { sheetKinds } from './fields.ts'
 import {
   delimiters,
   encodings,
@@ -37,6 +39,12 @@ export function FileStep({ state, onNext }: { state: FileState; onNext: () => vo
 
   return (
     <div className={styles.step}>
+      <Segments
+        label={t('sheets.file.kind')}
+        value={state.kind}
+        onChange={state.setKind}
+        choices={sheetKinds.map((value) => ({ value, label: t(`sheets.file.kinds.${value}`) }))}
+      />
       <Field
         label={t('sheets.file.label')}
         isRequired

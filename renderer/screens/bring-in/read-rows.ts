@@ -1,21 +1,15 @@
 /** Lines of a file as typed rows, or what is wrong with which cell. */
 import { plainName } from '../../../shared/plain.ts'
-import { BottlesRow } from '../../../shared/schemas/sheets.ts'
+import { BottlesRow, type SheetRow } from '../../../shared/schemas/sheets.ts'
 import type { Fruit } from '../../../shared/schemas/fruits.ts'
 import type { Shelf } from '../../../shared/schemas/shelf.ts'
-import type { QuantityProblem } from '../../parts/quantity/parse-quantity.ts'
-import type { Dimension } from '../../parts/quantity/units.ts'
+import type { CellProblem } from './cell-problem.ts'
 import type { ColumnPlan, Measures, SheetPlan } from './columns.ts'
 import { fieldsOf, isAmount, type FieldId, type SheetField, type SheetKind } from './fields.ts'
 import { readAmount } from './read-amount.ts'
-import { readDate, type DateProblemCode } from './read-date.ts'
+import { readDate } from './read-date.ts'
 import type { SheetLine } from './sheet-file.ts'
-
-export type CellProblem =
-  | { readonly kind: 'amount'; readonly dimension: Dimension; readonly problem: QuantityProblem }
-  | { readonly kind: 'date'; readonly code: DateProblemCode }
-  | { readonly kind: 'text'; readonly code: 'missing' | 'tooLong' }
-  | { readonly kind: 'name'; readonly code: 'noFruit' | 'noShelf'; readonly name: string }
+import { stockOf, type CellValues } from './stock-row.ts'
 
 export interface ReadRow {
   readonly line: number
@@ -23,7 +17,7 @@ export interface ReadRow {
   readonly texts: Partial<Readonly<Record<FieldId, string>>>
   readonly problems: readonly { readonly field: FieldId; readonly problem: CellProblem }[]
   /** What goes to the book, where nothing is wrong. */
-  readonly row: BottlesRow | undefined
+  readonly row: SheetRow | undefined
 }
 
 export interface ReadingContext {
@@ -60,7 +54,7 @@ function readRow({ line, cells }: SheetLine, context: ReadingContext, known: Kno
   const { plan, mended } = context
   const texts: Partial<Record<FieldId, string>> = {}
   const problems: { field: FieldId; problem: CellProblem }[] = []
-  const values: Partial<Record<FieldId, unknown>> = {}
+  const values: CellValues = {}
   for (const field of fieldsOf[context.kind]) {
     const at = plan.columns.findIndex((column) => column.field === field.id)
     const written = at < 0 ? plan.same[field.id] : cells[at]
@@ -75,12 +69,9 @@ function readRow({ line, cells }: SheetLine, context: ReadingContext, known: Kno
     if (read.ok) values[field.id] = read.value
     else problems.push({ field: field.id, problem: read.problem })
   }
-  return {
-    line,
-    texts,
-    problems,
-    row: problems.length === 0 ? bottlesOf(values, context) : undefined,
-  }
+  if (problems.length > 0) return { line, texts, problems, row: undefined }
+  if (context.kind === 'stock') return { line, texts, ...stockOf(values, known.fruits) }
+  return { line, texts, problems, row: bottlesOf(values, context) }
 }
 
 type CellReading =
@@ -137,10 +128,7 @@ function readFruits(text: string, { fruits }: Known): CellReading {
 }
 
 /** What was read cell by cell, held against the contract once more as a whole. */
-function bottlesOf(
-  values: Partial<Record<FieldId, unknown>>,
-  { colourOf }: ReadingContext,
-): BottlesRow {
+function bottlesOf(values: CellValues, { colourOf }: ReadingContext): BottlesRow {
   const fruitIds = (values.fruits ?? []) as string[]
   return BottlesRow.parse({
     name: values.name,

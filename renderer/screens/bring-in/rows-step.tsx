@@ -36,18 +36,21 @@ export function RowsStep(props: RowsStepProps) {
   const outCount = inState('leftOut').length + inState('there').length
   const isWaiting = inState('waiting').length > 0
   const shown = isMendOnly ? toMend : rows
+  // A cell that is wrong can be mended, though no column has it.
+  const wrong = new Set(toMend.flatMap(({ problems }) => problems.map(({ field }) => field)))
   const told = fieldsOf[kind].filter(
     ({ id, isRequired }) =>
-      isRequired || columns.plan?.columns.some((column) => column.field === id),
+      isRequired || wrong.has(id) || columns.plan?.columns.some((column) => column.field === id),
   )
   return (
     <div className={styles.step}>
       <ul className={styles.sums} aria-label={t('sheets.rows.sums')}>
         <li>
-          {t('sheets.rows.ready', {
+          {t(kind === 'stock' ? 'sheets.rows.readyStock' : 'sheets.rows.ready', {
             count: sums.rowCount,
             bottles: t('sheets.rows.bottles', { count: sums.bottleCount }),
             volume: quantities.text(sums.volumeMl, 'volume'),
+            mass: quantities.text(sums.massG, 'mass'),
           })}
         </li>
         <li data-wants={toMend.length > 0 || undefined}>

@@ -1,6 +1,6 @@
 /** Everything chosen and mended on the way from a file to the book; no step back loses any of it. */
 import { useMemo, useState } from 'react'
-import type { BottlesRow } from '../../../shared/schemas/sheets.ts'
+import type { Sheet, SheetRow } from '../../../shared/schemas/sheets.ts'
 import { newId } from '../../app/new-id.ts'
 import { useRead, useWrite } from '../../app/queries.ts'
 import { useSettings } from '../../app/settings.tsx'
@@ -99,7 +99,7 @@ export function useRows({ kind }: FileState, { table, plan, measures }: ColumnSt
   const typed = useMemo(() => read.flatMap(({ row }) => row ?? []), [read])
   const look = useRead(
     'sheets.look',
-    { sheet: { kind, rows: typed } },
+    { sheet: sheetOf(kind, typed) },
     { isEnabled: typed.length > 0, keptMs: 0 },
   )
   const verdicts = look.data?.verdicts
@@ -129,6 +129,12 @@ export function useRows({ kind }: FileState, { table, plan, measures }: ColumnSt
 }
 export type RowState = ReturnType<typeof useRows>
 
+/** Rows of a kind were all read as that kind. */
+const sheetOf = (kind: SheetKind, rows: readonly SheetRow[]): Sheet =>
+  kind === 'stock'
+    ? { kind, rows: rows.flatMap((row) => ('goods' in row ? row : [])) }
+    : { kind, rows: rows.flatMap((row) => ('goods' in row ? [] : row)) }
+
 function withOrWithout(before: ReadonlySet<number>, lines: readonly number[], isIn: boolean) {
   const after = new Set(before)
   for (const line of lines) {
@@ -144,7 +150,7 @@ export function useAccept({ kind }: FileState, { rows }: RowState) {
   const [sent, setSent] = useState<{ key: string; rows: string }>()
   const ready = useMemo(
     () =>
-      rows.flatMap(({ row, standing, verdict }): BottlesRow[] => {
+      rows.flatMap(({ row, standing, verdict }): SheetRow[] => {
         if (!row || standing !== 'ready') return []
         return [verdict?.verdict === 'twin' ? { ...row, evenIfThere: true } : row]
       }),
@@ -155,7 +161,7 @@ export function useAccept({ kind }: FileState, { rows }: RowState) {
     const asText = JSON.stringify(ready)
     const key = sent?.rows === asText && bringIn.isError ? sent.key : newId()
     setSent({ key, rows: asText })
-    bringIn.mutate({ key, sheet: { kind, rows: ready } }, { onSuccess: onDone })
+    bringIn.mutate({ key, sheet: sheetOf(kind, ready) }, { onSuccess: onDone })
   }
   return { ready, accept, isPending: bringIn.isPending, error: bringIn.error }
 }

@@ -3,11 +3,11 @@ import type { RowVerdict } from '../../../shared/schemas/sheets.ts'
 import { CallError } from '../../app/calls.ts'
 import { useWords, type Words } from '../../app/words/use-words.ts'
 import { useFailureWords } from '../../parts/failure/failure-words.ts'
-import { useBatches } from '../../parts/names/use-names.ts'
+import { useBatches, useGoodsName } from '../../parts/names/use-names.ts'
 import { problemWords } from '../../parts/quantity/problem-words.ts'
 import { useQuantities, type Quantities } from '../../parts/quantity/use-quantities.ts'
 import { useTimes } from '../../parts/time/use-times.ts'
-import type { CellProblem } from './read-rows.ts'
+import type { CellProblem } from './cell-problem.ts'
 import type { JudgedRow } from './judged-rows.ts'
 
 export function useRowWords(): (row: JudgedRow) => string {
@@ -16,9 +16,19 @@ export function useRowWords(): (row: JudgedRow) => string {
   const times = useTimes()
   const batches = useBatches()
   const failureWords = useFailureWords()
+  const goodsName = useGoodsName()
 
   function readyWords({ row, verdict }: JudgedRow): string {
     if (!row || !verdict) return ''
+    if ('goods' in row)
+      return t('sheets.verdict.stock', {
+        goods: goodsName(row.goods),
+        amount:
+          row.volumeMl === undefined
+            ? quantities.text(row.massG ?? 0, 'mass')
+            : quantities.text(row.volumeMl, 'volume'),
+        day: times.day(row.boughtAt),
+      })
     const batchId = verdict.verdict === 'ready' ? verdict.batchId : null
     const batch = batchId === null ? undefined : batches.get(batchId)?.batch
     const values = {

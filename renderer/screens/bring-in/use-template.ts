@@ -9,6 +9,10 @@ const examples: Readonly<Record<SheetKind, readonly Partial<Record<FieldId, stri
     { date: '2021-12-04', count: '6', size: '500', strength: '31', sugar: '160' },
     { date: '2022', count: '9', size: '350', strength: '28', sugar: '190' },
   ],
+  stock: [
+    { strength: '70', volume: '3', bought: '2026-10-03', price: '54' },
+    { mass: '2', bought: '2026-09-12', price: '8' },
+  ],
 }
 
 export interface Template {
@@ -23,11 +27,15 @@ export function useTemplate(kind: SheetKind): Template {
 /** With the mark by which spreadsheets know the letters, and the separator they expect. */
 export function templateOf(kind: SheetKind, t: Words, language: Language): Template {
   const fields = fieldsOf[kind]
-  const names = [t('sheets.template.first'), t('sheets.template.second')]
   const rows = examples[kind].map((row, at) =>
-    fields.map(({ id }) => (id === 'name' ? (names[at] ?? '') : (row[id] ?? ''))),
+    fields.map(({ id }) => {
+      const isName = id === 'name' || id === 'goods'
+      return isName
+        ? t(`sheets.template.${kind}.${at === 0 ? 'first' : 'second'}`)
+        : (row[id] ?? '')
+    }),
   )
   const heads = fields.map(({ id }) => t(`sheets.head.${id}`))
   const text = Papa.unparse([heads, ...rows], { delimiter: language === 'pl' ? ';' : ',' })
-  return { fileName: `${t(`sheets.template.${kind}`)}.csv`, text: `\ufeff${text}\r\n` }
+  return { fileName: `${t(`sheets.template.${kind}.file`)}.csv`, text: `\ufeff${text}\r\n` }
 }

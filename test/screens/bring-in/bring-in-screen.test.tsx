@@ -1,9 +1,12 @@
 import { screen, waitFor, within } from '@testing-library/react'
 import { describe, expect, it } from 'vitest'
 import { plainName } from '../../../shared/plain.ts'
+import type { Sheet } from '../../../shared/schemas/sheets.ts'
 import type { Answers } from '../fake-bridge.ts'
 import { refused } from '../fake-bridge.ts'
 import { showApp } from '../show.tsx'
+
+const bottlesOf = ({ rows: asked }: Sheet) => asked.flatMap((row) => ('goods' in row ? [] : row))
 
 /** Judges as the service does, as far as these rows need it. */
 const book: Answers = {
@@ -12,8 +15,8 @@ const book: Answers = {
   'bottles.list': [],
   'pantry.list': [],
   'sheets.look': ({ sheet }) => ({
-    verdicts: sheet.rows.map(({ name }, index) => {
-      const earlier = sheet.rows.findIndex((row) => plainName(row.name) === plainName(name))
+    verdicts: bottlesOf(sheet).map(({ name }, index) => {
+      const earlier = bottlesOf(sheet).findIndex((row) => plainName(row.name) === plainName(name))
       if (name === 'Old sloe') return { verdict: 'twin', of: { lotId: 'old' } }
       if (earlier < index) return { verdict: 'twin', of: { rowIndex: earlier } }
       return { verdict: 'ready', batchId: null }
@@ -75,11 +78,9 @@ describe('coming from a spreadsheet', () => {
     const sent = bridge.requests('sheets.bringIn')
     expect(sent).toHaveLength(1)
     expect(
-      sent[0]?.sheet.rows.map(({ name, count: bottles, evenIfThere }) => [
-        name,
-        bottles,
-        evenIfThere,
-      ]),
+      sent
+        .flatMap(({ sheet }) => bottlesOf(sheet))
+        .map(({ name, count: bottles, evenIfThere }) => [name, bottles, evenIfThere]),
     ).toEqual([
       ['Sloe on rye', 6, undefined],
       ['Quince with honey', 9, undefined],
@@ -137,6 +138,32 @@ describe('coming from a spreadsheet', () => {
     await waitFor(() => expect(next).toHaveProperty('disabled', false))
     await user.click(next)
     await screen.findByText(/^6 bottles of 500\sml, .*160\sg\/L, of 4 Dec 2021/)
+  })
+
+  it('brings in the stock of the pantry as well, and offers a cell for what lacks', async () => {
+    const shown = showApp('/bring-in', {
+      ...book,
+      'sheets.look': ({ sheet }) => ({
+        verdicts: sheet.rows.map(() => ({ verdict: 'ready', batchId: null })),
+      }),
+    })
+    const { user, bridge } = shown
+    await user.click(await screen.findByRole('radio', { name: 'Stock of the pantry' }))
+    await toRows(
+      shown,
+      'Goods;Strength;Volume (l);Bought\nRye spirit;70;3;3.10.2026\nSugar;;;12.9.2026\n',
+    )
+    await screen.findByText(/^3\.00\sL of Rye spirit, bought 3 Oct/)
+    await user.type(screen.getByLabelText('Row 3: Weight'), '2 kg{Enter}')
+    await user.click(await screen.findByRole('button', { name: 'Bring in 2 rows' }))
+    await screen.findByText('Brought in: 2 purchases.')
+    expect(bridge.requests('sheets.bringIn')[0]?.sheet).toMatchObject({
+      kind: 'stock',
+      rows: [
+        { goods: { kind: 'spirit', name: 'Rye spirit' }, volumeMl: 3000 },
+        { goods: { kind: 'sweetener', sweetenerId: 'sugar' }, massG: 2000 },
+      ],
+    })
   })
 
   it('says what to do with a file that cannot be read', async () => {

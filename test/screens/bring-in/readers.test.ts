@@ -9,7 +9,7 @@ import {
   type Measures,
   type SheetPlan,
 } from '../../../renderer/screens/bring-in/columns.ts'
-import { fieldsOf } from '../../../renderer/screens/bring-in/fields.ts'
+import { fieldsOf, type SheetKind } from '../../../renderer/screens/bring-in/fields.ts'
 import {
   asksDecimalMark,
   guessedDecimalMark,
@@ -55,13 +55,18 @@ const fruits = (cellar['fruits.list'] ?? []) as Extract<
   readonly unknown[]
 >
 
-const rowsOf = (text: string, plan?: SheetPlan, mended?: Map<string, string>) =>
-  rowsOfTable(tableOf(text), plan, mended)
+const rowsOf = (text: string, plan?: SheetPlan, mended?: Map<string, string>, kind?: SheetKind) =>
+  rowsOfTable(tableOf(text), plan, mended, kind)
 
-function rowsOfTable(table: SheetTable, plan?: SheetPlan, mended = new Map<string, string>()) {
+function rowsOfTable(
+  table: SheetTable,
+  plan?: SheetPlan,
+  mended = new Map<string, string>(),
+  kind: SheetKind = 'bottles',
+) {
   return readRows(table.rows, {
-    kind: 'bottles',
-    plan: plan ?? guessedPlan('bottles', table, measures),
+    kind,
+    plan: plan ?? guessedPlan(kind, table, measures),
     mended,
     measures,
     fruits,
@@ -146,7 +151,7 @@ describe('a file', () => {
     const [row] = rowsOf(
       'Name,Date,Bottles,Size (ml),Strength,Sugar\n=HYPERLINK("x"),2021,6,500,31,160\n',
     )
-    expect(row?.row?.name).toBe('=HYPERLINK("x")')
+    expect(row?.row).toMatchObject({ name: '=HYPERLINK("x")' })
     expect(tableOf("name,n\n'=1+1,@x\n").rows[0]?.cells).toEqual(['=1+1', '@x'])
   })
 })
@@ -417,6 +422,42 @@ describe('rows', () => {
   })
 })
 
+describe('rows of the pantry', () => {
+  const stock = (text: string) => rowsOf(text, undefined, undefined, 'stock')
+  const heads = 'Goods;Strength;Volume (l);Weight (kg);Bought;Price\n'
+
+  it('are spirit by their strength, else sugar, honey, acid or fruit by their names', () => {
+    const rows = stock(
+      `${heads}Rye spirit;70;3,5;;3.10.2026;54,90\nCukier;;;2;12.9.2026;\nmiód;;;1,4 kg;2026;\n` +
+        'damson;;;2500 g;8.11.2026;12\nkwasek cytrynowy;;;0,1;8.11.2026;\n',
+    )
+    expect(rows.map(({ row }) => row)).toMatchObject([
+      {
+        goods: { kind: 'spirit', name: 'Rye spirit', strengthPctVol: 70 },
+        volumeMl: 3500,
+        priceMinor: 5490,
+        boughtAt: new Date(2026, 9, 3, 12).toISOString(),
+      },
+      { goods: { kind: 'sweetener', sweetenerId: 'sugar' }, massG: 2000 },
+      { goods: { kind: 'sweetener', sweetenerId: 'honey' }, massG: 1400 },
+      { goods: { kind: 'fruit', fruitId: 'damson' }, massG: 2500, priceMinor: 1200 },
+      { goods: { kind: 'acid' }, massG: 100 },
+    ])
+  })
+
+  it('say what lacks for their goods', () => {
+    const rows = stock(
+      `${heads}Rye spirit;70;;3;2026;\nsugar;;1;;2026;\nmoonberry;;;1;2026;\nPure;99;1;;2026;\n`,
+    )
+    expect(rows.map(({ row, problems }) => [row, problems])).toMatchObject([
+      [undefined, [{ field: 'volume', problem: { code: 'missing' } }]],
+      [undefined, [{ field: 'mass', problem: { code: 'missing' } }]],
+      [undefined, [{ field: 'goods', problem: { code: 'noGoods', name: 'moonberry' } }]],
+      [undefined, [{ field: 'strength', problem: { problem: { code: 'outOfRange' } } }]],
+    ])
+  })
+})
+
 describe('the file to fill in', () => {
   it.each(['en', 'pl'] as const)('is read without a question in %s', async (language: Language) => {
     await speak(language)
@@ -424,9 +465,17 @@ describe('the file to fill in', () => {
     const { text } = templateOf('bottles', t, language)
     const rows = rowsOf(text)
     expect(rows.map(({ problems }) => problems)).toEqual([[], []])
-    expect(rows.map(({ row }) => row?.bottleSizeMl)).toEqual([500, 350])
+    expect(rows.map(({ row }) => row)).toMatchObject([{ bottleSizeMl: 500 }, { bottleSizeMl: 350 }])
     const { columns } = guessedPlan('bottles', tableOf(text), measures)
     expect(columns.map(({ field }) => field)).toEqual(fieldsOf.bottles.map(({ id }) => id))
+    const pantry = templateOf('stock', t, language).text
+    expect(rowsOf(pantry, undefined, undefined, 'stock').map(({ row }) => row)).toMatchObject([
+      { goods: { kind: 'spirit', strengthPctVol: 70 }, volumeMl: 3000, priceMinor: 5400 },
+      { goods: { kind: 'sweetener', sweetenerId: 'sugar' }, massG: 2000 },
+    ])
+    expect(
+      guessedPlan('stock', tableOf(pantry), measures).columns.map(({ field }) => field),
+    ).toEqual(fieldsOf.stock.map(({ id }) => id))
     await speak('en')
   })
 })

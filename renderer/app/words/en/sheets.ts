@@ -11,6 +11,11 @@ const field = {
   sugar: 'Sugar',
   shelf: 'Shelf',
   note: 'Note',
+  goods: 'Goods',
+  bought: 'Bought',
+  volume: 'Volume',
+  mass: 'Weight',
+  price: 'Price',
 } as const satisfies Record<FieldId, string>
 
 /** Of the file to fill in: with the unit, and found again when it comes back. */
@@ -24,12 +29,17 @@ const head = {
   sugar: 'Sugar (g/L)',
   shelf: 'Shelf',
   note: 'Note',
+  goods: 'Goods',
+  bought: 'Bought',
+  volume: 'Volume (L)',
+  mass: 'Weight (kg)',
+  price: 'Price',
 } as const satisfies Record<FieldId, string>
 
 export const sheets = {
   title: 'From a spreadsheet',
   open: 'From a spreadsheet…',
-  lead: 'Bring in the bottles you kept in a spreadsheet. You see every row before anything is written, and one undo takes it all back.',
+  lead: 'Bring in the bottles, or the stock of the pantry, that you kept in a spreadsheet. You see every row before anything is written, and one undo takes it all back.',
   firstRun: {
     title: 'I kept a spreadsheet',
     text: 'Bottles that you kept a list of come onto the shelf from a CSV file. Look at every row first.',
@@ -40,6 +50,9 @@ export const sheets = {
   toColumns: 'Go on to the columns',
   toRows: 'Look at the rows',
   toShelf: 'To the shelf',
+  toPantry: 'To the pantry',
+  doneStock_one: 'Brought in: {{count}} purchase.',
+  doneStock_other: 'Brought in: {{count}} purchases.',
   backToRows: 'Back to the rows',
   done_one: 'Brought in: {{count}} bottle, {{volume}}.',
   done_other: 'Brought in: {{count}} bottles, {{volume}}.',
@@ -47,11 +60,12 @@ export const sheets = {
   field,
   head,
   template: {
-    bottles: 'bottles',
-    first: 'Sloe on rye',
-    second: 'Quince with honey',
+    bottles: { file: 'bottles', first: 'Sloe on rye', second: 'Quince with honey' },
+    stock: { file: 'pantry', first: 'Rye spirit', second: 'Sugar' },
   },
   file: {
+    kind: 'What the list is of',
+    kinds: { bottles: 'Bottles on the shelf', stock: 'Stock of the pantry' },
     label: 'CSV file',
     hint: 'In your spreadsheet, choose “Save as” or “Download”, then CSV. Up to 5 MB, 5,000 rows and 100 columns.',
     chosen: 'Chosen: {{name}}. It is read here and left as it is.',
@@ -114,6 +128,8 @@ export const sheets = {
     sums: 'What this comes to',
     ready_one: '{{count}} row ready: {{bottles}}, {{volume}}',
     ready_other: '{{count}} rows ready: {{bottles}}, {{volume}}',
+    readyStock_one: '{{count}} row ready: {{volume}} of spirit, {{mass}} of other goods',
+    readyStock_other: '{{count}} rows ready: {{volume}} of spirit, {{mass}} of other goods',
     bottles_one: '{{count}} bottle',
     bottles_other: '{{count}} bottles',
     toMend_one: '{{count}} to mend',
@@ -140,7 +156,8 @@ export const sheets = {
       '{{count}} bottle of {{size}}, {{strength}}, {{sugar}}, of {{day}}, into your batch “{{batch}}”.',
     intoBatch_other:
       '{{count}} bottles of {{size}}, {{strength}}, {{sugar}}, of {{day}}, into your batch “{{batch}}”.',
-    inBook: 'In the book already: same name, size and day. Left out unless you tick it.',
+    stock: '{{amount}} of {{goods}}, bought {{day}}.',
+    inBook: 'In the book already, of the same day. Left out unless you tick it.',
     inSheet: 'The same as row {{line}}. Left out unless you tick it.',
     leftOut: 'Left out.',
     mend: '{{field}}: {{why}}',
@@ -149,10 +166,12 @@ export const sheets = {
     missing: 'Nothing is written here. Write it, or leave the row out.',
     tooLong: 'This is too long. Shorten it.',
     noFruit: 'No fruit is called “{{name}}”. Write it as under Fruits, or leave the cell empty.',
+    noGoods:
+      'No fruit is called “{{name}}”, and without a strength it is no spirit. Write the fruit as under Fruits, sugar, honey, or a strength.',
     noShelf: 'No shelf is called “{{name}}”. Add it under Shelf, Places, or leave the cell empty.',
     notADate: 'This is no date. Write it as 2021-12-04, or the year alone.',
     noSuchDay: 'There is no such day. Look at day, month and year.',
-    future: 'This day is still to come. Write the day of bottling.',
+    future: 'This day is still to come. Write one that is past.',
     ambiguousDate: 'This can be two days. Write it as 2021-12-04.',
   },
 } as const
