@@ -181,3 +181,14 @@ describe('undo and redo in the order of a window', () => {
     expect(redos).toBeGreaterThan(20)
   }, 120_000)
 })
+
+describe('moves.undo', () => {
+  it('refuses a key that recorded something, and takes nothing back', async () => {
+    const t = await trial()
+    await withPantry(t)
+    const before = digestOf(t)
+    expect(await t.refusal('moves.undo', { key: 'pantry' })).toMatchObject({ code: 'badInput' })
+    expect(digestOf(t)).toBe(before)
+    t.service.close()
+  })
+})

@@ -169,6 +169,7 @@ export const moveHandlers: Handlers<ChannelsOf<'moves'>> = {
     const { book, ledger } = session
     const done = groupOfRequest(book, key)
     if (done?.undoes) return undoReply(session, done.id, done.undoes)
+    if (done) throw new ServiceError('badInput', 'this key was for something else', { key })
     const undoes =
       asked === undefined ? lastGroup(book, ofBatch(ledger, batchId)) : undoable(book, asked)
     if (undoes === undefined) throw new ServiceError('nothingToUndo', 'there is nothing to undo')
