@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest'
 import type { FollowedStage } from '../../shared/schemas/drafts.ts'
 import type { Move } from '../../shared/schemas/moves.ts'
 import type { Jar } from '../../shared/schemas/cellar.ts'
-import { trial, type Trial } from './with-service.ts'
+import { trial, withPantry, type Trial } from './with-service.ts'
 
 const cellarJars: Jar[] = ['one', 'two', 'three', 'four'].map((id) => ({
   id,
@@ -185,6 +185,30 @@ describe('a draft started as a batch', () => {
     expect(await t.ask('plans.next', {})).toEqual([])
     const kept = { id: 'r', name: 'None', note: '', batchId: 'b' }
     expect((await t.refusal('recipes.keepBatch', kept)).code).toBe('noFruit')
+    t.service.close()
+  })
+
+  it('is kept as no recipe where its pours come to more than one can say', async () => {
+    const t = await trial()
+    await withPantry(t)
+    const inJar = { batchId: 'damson', jarId: 'north' }
+    const at = '2026-09-02T08:00:00Z'
+    const flood: Move = { at, kind: 'pourWater', ...inJar, volumeMl: 6_000_000 }
+    await t.ask('moves.record', {
+      key: 'flood',
+      moves: [
+        { at, kind: 'charge', ...inJar, lotId: 'damsons', massG: 1000, cut: 'whole' },
+        { at, kind: 'pourSpirit', ...inJar, lotId: 'spirit', volumeMl: 1000 },
+        flood,
+        flood,
+      ],
+    })
+    const kept = { id: 'r', name: 'Flood', note: '', batchId: 'damson' }
+    expect(await t.refusal('recipes.keepBatch', kept)).toMatchObject({
+      code: 'outOfRange',
+      details: { quantity: 'volume', unit: 'mL', high: 10_000_000 },
+    })
+    expect(await t.ask('recipes.list', {})).toEqual([])
     t.service.close()
   })
 })

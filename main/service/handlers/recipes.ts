@@ -49,6 +49,8 @@ export const recipeHandlers: Handlers<ChannelsOf<'recipes'>> = {
     const spec = draftOfBatch(steps, ledger.folded.cellar, batchId, vesselsOf(book))
     if (!spec)
       throw new ServiceError('noFruit', `batch ${batchId} has no fruit under spirit`, { batchId })
+    // Several pours together may be more than a recipe can say.
+    withinContract(DraftSpec, spec)
     const at = options.now().toISOString()
     const kept = { ...recipe, spec, fromBatchId: batchId }
     book.transaction(() => keepRecipe(book, kept, at)).immediate()
