@@ -100,6 +100,8 @@ test('every screen is sound: it fits, keeps still, and can be read and reached',
       await page.evaluate(twoFrames)
     }
   }
+  // A window that is still open would ask the host that is gone.
+  await page.close()
   await host.stop()
   expect(faults).toEqual([])
 })

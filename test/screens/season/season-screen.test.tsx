@@ -386,7 +386,10 @@ describe('the purchase list', () => {
   })
 
   it('ticks a line off with what was really bought and paid', async () => {
-    const { bridge, user } = show('/season/buy', { ...kept, 'purchases.tick': purchases() })
+    const { bridge, user } = show('/season/buy', {
+      ...kept,
+      'purchases.tick': { list: purchases(), groupId: 'bought' },
+    })
     await user.click(await screen.findByRole('button', { name: 'Bought: Sour cherry' }))
     const dialog = screen.getByRole('dialog', { name: 'Bought: Sour cherry' })
     const amount = within(dialog).getByRole('textbox', { name: /How much was bought/ })
@@ -419,7 +422,7 @@ describe('the purchase list', () => {
           }),
         ],
       }),
-      'purchases.tick': purchases(),
+      'purchases.tick': { list: purchases(), groupId: 'bought' },
     })
     expect(plain(await screen.findByRole('row', { name: /Spirit 70/ }))).toContain('used already')
     expect(plain(screen.getByRole('row', { name: /Spirit 96/ }))).toContain('2.00 L€39.00')
