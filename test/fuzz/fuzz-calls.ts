@@ -208,8 +208,12 @@ function drawing(around: Parameters<typeof validRequest>[2]) {
   }
 }
 
+/** Their numbers stand in the book: a batch may hold more than a recipe can say. */
+const asksOfTheBook = new Set(['recipes.keepBatch'])
+
 /** A number that cannot be, refused where none was asked with, is the program's own. */
 const blamesNobody = (channel: string, code: ErrorCode): boolean =>
+  !asksOfTheBook.has(channel) &&
   ['outOfRange', 'noSuchMixture', 'ambiguous'].includes(code) &&
   !/"type":"(number|integer)"/.test(JSON.stringify(published[channel]?.request))
 
