@@ -1,5 +1,5 @@
 /**
- * `npm run mutants -- [SHARE [FOLDER …]]`: does a test notice when a line of the engine is wrong?
+ * `npm run mutants -- [SHARE [FOLDER | FOLDER/FILE …]]`: does a test notice when a line of the engine is wrong?
  * The engine is changed in one place at a time, and the tests of that folder run: what another
  * folder's tests would notice does not count. SHARE (above 0, at most 1; 1 when left out) is how much
  * of the code is tried: blocks of lines, always the same ones for the same share.
@@ -7,7 +7,7 @@
  */
 import { spawnSync } from 'node:child_process'
 import { createHash } from 'node:crypto'
-import { mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
+import { existsSync, mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
 import { join, relative } from 'node:path'
 
 /** What is read of a report; see mutation-testing-report-schema. */
@@ -39,7 +39,9 @@ const share = Number(shareText)
 const all = readdirSync(engine, { withFileTypes: true })
   .filter((entry) => entry.isDirectory())
   .map(({ name }) => name)
-const unknown = asked.filter((name) => !all.includes(name))
+const unknown = asked.filter(
+  (name) => !all.includes(folderOf(name)) || !existsSync(join(engine, name)),
+)
 
 if (!(share > 0 && share <= 1)) end(`SHARE must be above 0 and at most 1, not '${shareText}'`)
 else if (unknown.length > 0)
@@ -51,32 +53,39 @@ function end(problem: string): void {
   process.exitCode = 2
 }
 
-function tryAll(folders: readonly string[]): 0 | 1 {
+function folderOf(name: string): string {
+  return name.split('/')[0] ?? name
+}
+
+function tryAll(names: readonly string[]): 0 | 1 {
   mkdirSync(reports, { recursive: true })
   const sum = { noticed: 0, tried: 0 }
-  for (const folder of folders) {
-    const { noticed, tried, survivors } = scoreOf(folder)
+  for (const name of names) {
+    const { noticed, tried, survivors } = scoreOf(name)
     sum.noticed += noticed
     sum.tried += tried
-    console.log(told(folder, noticed, tried))
-    writeFileSync(join(reports, `${folder}.survivors.txt`), `${survivors.join('\n')}\n`)
+    console.log(told(name, noticed, tried))
+    const list = join(reports, `${name.replaceAll('/', '.')}.survivors.txt`)
+    writeFileSync(list, `${survivors.join('\n')}\n`)
   }
   console.log(told('all', sum.noticed, sum.tried))
-  console.log(`What no test noticed: ${relative(root, reports)}/FOLDER.survivors.txt`)
+  console.log(`What no test noticed: ${relative(root, reports)}/*.survivors.txt`)
   return sum.noticed >= enough * sum.tried ? 0 : 1
 }
 
 function told(name: string, noticed: number, tried: number): string {
   const score = tried === 0 ? 'nothing tried' : `${((100 * noticed) / tried).toFixed(1)} %`
-  return `${name.padEnd(16)}${String(noticed).padStart(6)} of ${String(tried).padStart(6)} noticed, ${score}`
+  return `${name.padEnd(30)}${String(noticed).padStart(6)} of ${String(tried).padStart(6)} noticed, ${score}`
 }
 
-function scoreOf(folder: string): Score {
-  const mutate = blocksOf(folder)
+function scoreOf(name: string): Score {
+  const mutate = blocksOf(name)
   if (mutate.length === 0) return { noticed: 0, tried: 0, survivors: [] }
   const survivors: string[] = []
   let noticed = 0
-  for (const [file, { source, mutants }] of Object.entries(reportOf(folder, mutate).files)) {
+  for (const [file, { source, mutants }] of Object.entries(
+    reportOf(folderOf(name), mutate).files,
+  )) {
     const lines = source.split('\n')
     for (const { status, location, mutatorName, replacement = '' } of mutants) {
       if (status === 'Killed' || status === 'Timeout') noticed++
@@ -118,12 +127,13 @@ function reportOf(folder: string, mutate: readonly string[]): Report {
 }
 
 /** The files, or `file:from-to` for each block of lines that is tried. */
-function blocksOf(folder: string): string[] {
-  const files = readdirSync(join(engine, folder), { recursive: true, encoding: 'utf8' })
-    .filter((file) => file.endsWith('.ts') && !join(folder, file).startsWith(data))
+function blocksOf(name: string): string[] {
+  const files = readdirSync(join(engine, folderOf(name)), { recursive: true, encoding: 'utf8' })
+    .map((file) => join(folderOf(name), file))
+    .filter((file) => file.startsWith(join(name)) && file.endsWith('.ts') && !file.startsWith(data))
     .sort()
   return files.flatMap((file) => {
-    const path = relative(root, join(engine, folder, file)).replaceAll('\\', '/')
+    const path = relative(root, join(engine, file)).replaceAll('\\', '/')
     // Whole, so that what reaches from one block into the next is tried too.
     if (share === 1) return path
     const lines = readFileSync(join(root, path), 'utf8').split('\n').length
