@@ -45,9 +45,32 @@ function moveIn(payload: string, id: string): Move {
   }
 }
 
+/** Put together here and not by the view of the same name: opening a book waits for every row. */
 export function currentMoves(book: Book): RecordedMove[] {
-  const rows = book.prepare('SELECT * FROM current_move ORDER BY seq').all() as CurrentRow[]
-  return rows.map(recordedOf)
+  const recordedAt = new Map(
+    book.prepare('SELECT id, recorded_at FROM move_group').raw().all() as [string, string][],
+  )
+  const rows = book
+    .prepare('SELECT seq, id, version, group_id, payload FROM move ORDER BY seq')
+    .all() as VersionOfMove[]
+  const first = new Map<string, VersionOfMove>()
+  const newest = new Map<string, VersionOfMove>()
+  for (const row of rows) {
+    if (row.version === 1) first.set(row.id, row)
+    if (row.version > (newest.get(row.id)?.version ?? 0)) newest.set(row.id, row)
+  }
+  const current: RecordedMove[] = []
+  for (const { id, seq, group_id } of first.values()) {
+    const { version, payload } = newest.get(id) as VersionOfMove
+    if (payload === null) continue
+    const recorded_at = recordedAt.get(group_id) as string
+    current.push(recordedOf({ id, seq, version, group_id, recorded_at, payload }))
+  }
+  return current
+}
+
+type VersionOfMove = Pick<CurrentRow, 'id' | 'seq' | 'version' | 'group_id'> & {
+  payload: string | null
 }
 
 /** The current moves as they stood when row `seq` was the last of the ledger. */

@@ -45,19 +45,27 @@ export function ageingWindow(lot: AgeingLot): AgeingWindowFound {
     (a, b) => a.atMs - b.atMs || (a.verdict < b.verdict ? -1 : 1),
   )
   const window = tastedWindow(ready, fading, verdicts)
-  const reasons = [
-    ...Object.entries(effects).map(([name, { lnReady, lnFading }]) =>
-      reason(name as keyof typeof effects, Math.max(Math.abs(lnReady), Math.abs(lnFading))),
-    ),
-    ...storageReasons(lot.bottledAtMs, window.fadingAtMs.likely, warmth, warmthAndLight),
-    ...verdictReasons({ ...lot, verdicts }, window, ready, fading),
-  ].filter(({ size }) => size > Math.log(leastFactor))
-  const because = reasons.toSorted((a, b) => b.size - a.size).map(({ name }) => name)
-  const hasHistory = lot.verdicts.length > 0 || lot.stays.length > 0
+  const reasons = (): Reason[] => {
+    const sized = [
+      ...Object.entries(effects).map(([name, { lnReady, lnFading }]) =>
+        reason(name as keyof typeof effects, Math.max(Math.abs(lnReady), Math.abs(lnFading))),
+      ),
+      ...storageReasons(lot.bottledAtMs, window.fadingAtMs.likely, warmth, warmthAndLight),
+      ...verdictReasons({ ...lot, verdicts }, window, ready, fading),
+    ].filter(({ size }) => size > Math.log(leastFactor))
+    const because = sized.toSorted((a, b) => b.size - a.size).map(({ name }) => name)
+    const hasHistory = lot.verdicts.length > 0 || lot.stays.length > 0
+    return hasHistory ? because : [...because, 'noHistory']
+  }
+  let told: Reason[] | undefined
   return {
     phase: phaseOf(window, lot.nowMs),
     ...window,
-    because: hasHistory ? because : [...because, 'noHistory'],
+    // Most of the work, and asked only where the lot is looked at.
+    get because() {
+      told ??= reasons()
+      return told
+    },
   }
 }
 

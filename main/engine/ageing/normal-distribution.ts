@@ -16,4 +16,9 @@ const coefficients = [
   -1.26551223, 1.00002368, 0.37409196, 0.09678418, -0.18628806, 0.27886807, -1.13520398, 1.48851587,
   -0.82215223, 0.17087277,
 ]
-const fit = (t: number) => coefficients.reduceRight((sum, next) => sum * t + next, 0)
+
+function fit(t: number): number {
+  let sum = 0
+  for (let i = coefficients.length - 1; i >= 0; i--) sum = sum * t + (coefficients[i] as number)
+  return sum
+}

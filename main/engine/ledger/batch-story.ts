@@ -5,19 +5,34 @@ import { settledJar, type CellarState, type JarState } from './cellar-state.ts'
 import type { Step } from './fold.ts'
 import { freeVolumeMl } from './jar-liquid.ts'
 
-/** Every batch's own steps; a batch that is left alone keeps the same array. */
-const stepsByBatch = alongLedger<Map<string, readonly Step[]>>({
+interface OwnSteps {
+  readonly all: Step[]
+  /** As they were last told; a batch that is left alone keeps the same array. */
+  told: readonly Step[] | undefined
+}
+
+const stepsByBatch = alongLedger<Map<string, OwnSteps>>({
   start: () => new Map(),
   take: (byBatch, step) => {
-    for (const batchId of step.batchIds)
-      byBatch.set(batchId, [...(byBatch.get(batchId) ?? []), step])
+    for (const batchId of step.batchIds) {
+      const own = byBatch.get(batchId)
+      if (!own) byBatch.set(batchId, { all: [step], told: undefined })
+      else {
+        own.all.push(step)
+        own.told = undefined
+      }
+    }
   },
 })
 
 const noSteps: readonly Step[] = Object.freeze([])
 
-export const stepsOf = (steps: readonly Step[], batchId: string): readonly Step[] =>
-  stepsByBatch(steps).get(batchId) ?? noSteps
+export function stepsOf(steps: readonly Step[], batchId: string): readonly Step[] {
+  const own = stepsByBatch(steps).get(batchId)
+  if (!own) return noSteps
+  own.told ??= own.all.slice()
+  return own.told
+}
 
 /** A stretch of time in which a jar held one batch at one stage. */
 export interface Span {
