@@ -47,7 +47,7 @@ function OpenBook() {
     <ReadState query={status}>
       {(cellar) => (
         <SettingsProvider settings={cellar.settings}>
-          {cellar.isEmpty && !cellar.isDemo && location !== '/bring-in' ? (
+          {cellar.isEmpty && !cellar.isDemo && !location.startsWith('/bring-in') ? (
             <FirstRunScreen settings={cellar.settings} />
           ) : (
             <Shell cellar={cellar}>

@@ -134,7 +134,9 @@ export const Routes = () => (
         {({ id }) => <FruitScreen key={id} fruitId={decodeURIComponent(id)} />}
       </Route>
       <Route path="/moves" component={MovesScreen} />
-      <Route path="/bring-in" component={BringInScreen} />
+      <Route path="/bring-in/:kind?">
+        {({ kind }) => <BringInScreen kind={kind === 'stock' ? 'stock' : 'bottles'} />}
+      </Route>
       <Route path="/safekeeping" component={SafekeepingScreen} />
       <Route path="/handbook/:chapter?">
         {({ chapter }) => <HandbookScreen chapter={chapterOf(chapter)} />}

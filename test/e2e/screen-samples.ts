@@ -35,7 +35,7 @@ export const screenSamples: Readonly<Record<string, readonly string[]>> = {
   '"/fruits"': ['/fruits'],
   '"/fruits/:id"': ['/fruits/sour_cherry'],
   '"/moves"': ['/moves'],
-  '"/bring-in"': ['/bring-in'],
+  '"/bring-in/:kind?"': ['/bring-in', '/bring-in/stock'],
   '"/safekeeping"': ['/safekeeping'],
   '"/handbook/:chapter?"': chapters.map(chapterPath),
   '': ['/no-such-screen'],

@@ -15,11 +15,12 @@ import styles from './bring-in.module.css'
 const steps = ['file', 'columns', 'rows'] as const
 type Step = (typeof steps)[number]
 
-export function BringInScreen() {
+/** Of the kind that whoever leads here has in mind; the first step asks again. */
+export function BringInScreen({ kind }: { kind: SheetKind }) {
   const t = useWords()
   const [step, setStep] = useState<Step>('file')
   const [done, setDone] = useState<Sums>()
-  const file = useFile()
+  const file = useFile(kind)
   const columns = useColumns(file)
   const rows = useRows(file, columns)
   const accepting = useAccept(file, rows)

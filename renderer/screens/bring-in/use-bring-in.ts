@@ -32,11 +32,11 @@ interface Marks extends RowChoices {
 const ofTable = (marks: Marks, table: SheetTable | undefined, kind: SheetKind): Marks =>
   marks.of === table && marks.kind === kind ? marks : { of: table, kind, ...unmarked }
 
-export function useFile() {
+export function useFile(kindInMind: SheetKind) {
   // Only guesses letters: another language later must not read the file anew.
   const spoken = useLanguage()
   const [language] = useState(spoken)
-  const [kind, setKind] = useState<SheetKind>('bottles')
+  const [kind, setKind] = useState(kindInMind)
   const [file, setFile] = useState<ChosenFile>()
   const [choices, setChoices] = useState<FileChoices>({})
   const reading = useMemo(

@@ -22,9 +22,14 @@ export function CellarRoomScreen() {
       title={t('cellarRoom.title')}
       lead={jars.data && lead}
       actions={
-        <ButtonLink kind="quiet" href="/moves">
-          {t('moves.open')}
-        </ButtonLink>
+        <>
+          <ButtonLink kind="quiet" href="/bring-in/stock">
+            {t('sheets.open')}
+          </ButtonLink>
+          <ButtonLink kind="quiet" href="/moves">
+            {t('moves.open')}
+          </ButtonLink>
+        </>
       }
     >
       <ReadState query={jars}>{(all) => <JarShelf jars={all} />}</ReadState>

@@ -25,6 +25,14 @@ describe('CellarRoomScreen', () => {
     ])
   })
 
+  it('leads to a spreadsheet of the pantry’s stock', async () => {
+    const { user } = showApp('/cellar-room')
+    await user.click(await screen.findByRole('link', { name: 'From a spreadsheet…' }))
+    expect(await screen.findByRole('heading', { name: 'From a spreadsheet' })).toBeTruthy()
+    const stock = screen.getByRole('radio', { name: 'Stock of the pantry' })
+    expect(stock).toHaveProperty('checked', true)
+  })
+
   it('does not retire a jar that holds a batch', async () => {
     const { bridge, user } = showApp('/cellar-room')
     await user.click(await screen.findByRole('button', { name: 'Change North jar' }))

@@ -42,7 +42,7 @@ export const sheets = {
   lead: 'Bring in the bottles, or the stock of the pantry, that you kept in a spreadsheet. You see every row before anything is written, and one undo takes it all back.',
   firstRun: {
     title: 'I kept a spreadsheet',
-    text: 'Bottles that you kept a list of come onto the shelf from a CSV file. Look at every row first.',
+    text: 'A CSV file brings in the bottles on your shelf, or what stands in your pantry. You look at every row first; vessels are added afterwards, in “Jars & pantry”.',
   },
   steps: 'Steps',
   step: { file: 'The file', columns: 'Its columns', rows: 'Its rows' },

@@ -5,7 +5,7 @@ export const sheets = {
   lead: 'Przenieś butelki albo zapasy spiżarni, których spis był w arkuszu. Każdy wiersz widać, zanim cokolwiek zostanie zapisane, a jedno cofnięcie zabiera wszystko z powrotem.',
   firstRun: {
     title: 'Spis był w arkuszu',
-    text: 'Butelki ze spisu w pliku CSV trafią na półkę. Najpierw widać każdy wiersz.',
+    text: 'Z pliku CSV przejdą butelki na półkę albo zapasy do spiżarni. Najpierw widać każdy wiersz; naczynia dodasz potem w „Naczynia i spiżarnia”.',
   },
   steps: 'Kroki',
   step: { file: 'Plik', columns: 'Jego kolumny', rows: 'Jego wiersze' },
