@@ -90,7 +90,7 @@ interface Range {
   readonly high: number
 }
 
-/** The least and the most that some mixture of the parts has of it, the others missed no more than now. */
+/** The least and the most that some mixture of the parts has of it, the others met as well as can be. */
 function reachable(
   model: Model,
   wish: RatioWish,
@@ -126,11 +126,14 @@ function whyVolume(blend: Blend, asked: Wish, reached: number, side: Side): Brok
     : { ...told, reason: 'leastUse', places: usedLeast(blend) }
 }
 
+/** In steps, a milligram: less than what a later aim may take of an earlier one's litres. */
+const endHair = 1e-6
+
 export const isAtEnd = (blend: Blend, index: number): boolean => {
   const part = blend.parts[index]
   const steps = blend.steps[index] ?? 0
   // Of whole bottles, another one would have to be opened.
-  return part !== undefined && steps >= part.high * (1 - 1e-6) - 1e-9 && !part.part.isEndless
+  return part !== undefined && steps >= part.high * (1 - 1e-6) - endHair && !part.part.isEndless
 }
 
 const usedUp = (blend: Blend): string[] =>

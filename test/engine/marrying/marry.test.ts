@@ -148,6 +148,213 @@ describe('marry', () => {
   })
 })
 
+describe('what is told of each part', () => {
+  const parts = () => [
+    extract('a', { volumeMl: 1000, strengthPctVol: 40 }),
+    extract('b', { volumeMl: 1000, strengthPctVol: 40 }, { most: 250 }),
+    sugar(2000, { most: 100, cost: { minor: 600, isComplete: false } }),
+  ]
+
+  it('is its amount, its price, and whether all of it that may be used was used', () => {
+    const { amounts, cost } = ask({
+      parts: parts(),
+      wishes: { volumeMl: exactly(700), sugarGPerL: { low: 1 } },
+    })
+    const sums = { minor: 0, massG: 0 }
+    for (const one of amounts) {
+      const whole = parts().find(({ place }) => place === one.place) as BlendPart
+      const share = one.amount / amountThere(whole)
+      expect(one).toMatchObject({
+        unit: whole.unit,
+        massG: expect.closeTo(share * massOf(whole.matter), 6),
+        cost: {
+          minor: expect.closeTo(share * whole.cost.minor, 6),
+          isComplete: whole.cost.isComplete,
+        },
+      })
+      sums.minor += one.cost.minor
+    }
+    expect(cost.minor).toBeCloseTo(sums.minor, 9)
+  })
+
+  it('is used up at the most that may be used', () => {
+    const { amounts } = ask({ parts: parts(), wishes: {} })
+    expect(amounts.map(({ place, isUsedUp }) => [place, isUsedUp])).toEqual([
+      ['lot:sugar', true],
+      ['jar:a', true],
+      ['jar:b', true],
+    ])
+    const half = ask({ parts: parts().slice(0, 1), wishes: { volumeMl: exactly(500) } })
+    expect(half.amounts.map(({ isUsedUp }) => isUsedUp)).toEqual([false])
+    const tap = ask({ parts: [waterPart({ most: 500 })], wishes: {} })
+    expect(tap.amounts).toMatchObject([{ place: 'outside:tap', isUsedUp: false }])
+  })
+
+  it('has no whole price as soon as one part has none', () => {
+    const sweetened = ask({ parts: parts(), wishes: { sugarGPerL: exactly(20) } })
+    expect(sweetened.amounts.map(({ place }) => place)).toContain('lot:sugar')
+    expect(sweetened.cost.isComplete).toBe(false)
+    expect(ask({ parts: parts().slice(0, 2), wishes: {} }).cost).toEqual({
+      minor: expect.closeTo(1250, 6),
+      isComplete: true,
+    })
+  })
+
+  it('pours the lighter of two liquids first', () => {
+    const heavy = extract('heavy', { volumeMl: 500, strengthPctVol: 20, sugarGPerL: 300 })
+    const light = extract('light', { volumeMl: 5, strengthPctVol: 70 })
+    const { amounts } = ask({ parts: [heavy, light], wishes: {} })
+    expect(amounts.map(({ place }) => place)).toEqual(['jar:light', 'jar:heavy'])
+  })
+
+  it('names only what was cut short', () => {
+    const short = extract('a', { volumeMl: 500, strengthPctVol: 40 }, { least: 800 })
+    const whole = extract('b', { volumeMl: 500, strengthPctVol: 40 }, { least: 500 })
+    expect(ask({ parts: [short, whole], wishes: {} }).cutShort).toEqual(['jar:a'])
+    expect(ask({ parts: [whole], wishes: {} }).cutShort).toEqual([])
+  })
+})
+
+describe('bottles', () => {
+  it('leave a rest of what must be used and fills none', () => {
+    const parts = [extract('a', { volumeMl: 3290, strengthPctVol: 40 }, { least: 3290 })]
+    const married = ask({ parts, wishes: { bottles: [{ sizeMl: 500 }] } })
+    expect(married.bottles).toEqual([{ sizeMl: 500, count: 6 }])
+    expect(married.restMl).toBeCloseTo(290, 3)
+    expect(married.pourTable).toEqual({
+      columns: [
+        {
+          place: 'jar:a',
+          unit: 'ml',
+          total: expect.closeTo(3290, 3),
+          remainder: expect.closeTo(290, 3),
+        },
+      ],
+      rows: [
+        {
+          sizeMl: 500,
+          count: 6,
+          amounts: [500],
+          filledMl: expect.closeTo(500, 3),
+          strengthPctVol: expect.closeTo(40, 3),
+          sugarGPerL: 0,
+        },
+      ],
+    })
+  })
+
+  it('of two sizes leave the least rest, and the table has only those that are filled', () => {
+    const parts = [extract('a', { volumeMl: 1400, strengthPctVol: 40 }, { least: 1400 })]
+    const sizes = { bottles: [{ sizeMl: 700 }, { sizeMl: 500 }] }
+    const married = ask({ parts, wishes: sizes })
+    // Twice 700 fills it; twice 500 or one of each would leave 400 or 200 ml.
+    expect(married.bottles).toEqual([
+      { sizeMl: 700, count: 2 },
+      { sizeMl: 500, count: 0 },
+    ])
+    expect(married.restMl).toBeCloseTo(0, 2)
+    expect(married.pourTable?.rows.map(({ sizeMl, count }) => [sizeMl, count])).toEqual([[700, 2]])
+  })
+
+  it('are no more than asked for', () => {
+    const parts = [extract('a', { volumeMl: 3000, strengthPctVol: 40 })]
+    const married = ask({ parts, wishes: { bottles: [{ sizeMl: 500, count: 4 }] } })
+    expect(married.bottles).toEqual([{ sizeMl: 500, count: 4 }])
+    expect(married.liquid?.volumeMl).toBeCloseTo(2000, 1)
+  })
+
+  it('are none where none are asked for', () => {
+    const parts = [extract('a', { volumeMl: 3000, strengthPctVol: 40 })]
+    expect(ask({ parts, wishes: {} })).toMatchObject({
+      bottles: [],
+      restMl: expect.closeTo(3000, 3),
+    })
+  })
+})
+
+describe('what is preferred', () => {
+  it('is to use the extracts, and water before spirit, where it is all the same', () => {
+    const parts = [
+      extract('a', { volumeMl: 1000, strengthPctVol: 30 }),
+      spirit(1000, 30),
+      waterPart({ most: 1000 }),
+    ]
+    const married = ask({ parts, wishes: { volumeMl: exactly(1200), strengthPctVol: { low: 20 } } })
+    expect(amountOf(married, 'jar:a')).toBeCloseTo(1000, 1)
+    expect(amountOf(married, 'lot:spirit')).toBeCloseTo(0, 1)
+    expect(amountOf(married, 'outside:tap')).toBeGreaterThan(190)
+  })
+
+  it('is the least of it all to mend with, or the most there is', () => {
+    const parts = [extract('a', { volumeMl: 1000, strengthPctVol: 40 }, { least: 300 })]
+    expect(amountOf(ask({ parts, wishes: {}, amount: 'least' }), 'jar:a')).toBeCloseTo(300, 2)
+    expect(amountOf(ask({ parts, wishes: {}, amount: 'most' }), 'jar:a')).toBeCloseTo(1000, 2)
+  })
+
+  it('is what costs least for each litre, whatever the lots cost as a whole', () => {
+    const priced = (id: string, volumeMl: number, minor: number) =>
+      extract(id, { volumeMl, strengthPctVol: 40 }, { cost: { minor, isComplete: true } })
+    const parts = [
+      priced('dear', 500, 2000),
+      priced('mean', 1000, 3000),
+      priced('cheap', 4000, 6000),
+    ]
+    const wishes = { volumeMl: exactly(4500) }
+    const married = ask({ parts, wishes, prefer: 'cheapest' })
+    expect(amountOf(married, 'jar:cheap')).toBeCloseTo(4000, 1)
+    expect(amountOf(married, 'jar:mean')).toBeCloseTo(500, 1)
+    expect(amountOf(married, 'jar:dear')).toBeCloseTo(0, 1)
+  })
+
+  it('is the extract before the spirit where both cost nothing', () => {
+    const free = { cost: { minor: 0, isComplete: true } }
+    const parts = [
+      spirit(1000, 40, free),
+      extract('a', { volumeMl: 1000, strengthPctVol: 40 }, free),
+    ]
+    const married = ask({ parts, wishes: { volumeMl: exactly(800) }, prefer: 'cheapest' })
+    expect(amountOf(married, 'jar:a')).toBeCloseTo(800, 1)
+  })
+
+  it('is even among extracts alone: spirit and water have no share to keep', () => {
+    const parts = [
+      extract('a', { volumeMl: 1000, strengthPctVol: 40 }),
+      extract('b', { volumeMl: 2000, strengthPctVol: 40 }),
+      extract('kept', { volumeMl: 2000, strengthPctVol: 40 }, { keepBack: 2000 }),
+      spirit(3000),
+      waterPart(),
+    ]
+    const wishes = { volumeMl: exactly(1800), strengthPctVol: exactly(40) }
+    const married = ask({ parts, wishes, prefer: 'even' })
+    expect(amountOf(married, 'jar:a')).toBeCloseTo(600, 1)
+    expect(amountOf(married, 'jar:b')).toBeCloseTo(1200, 1)
+    expect(amountOf(married, 'lot:spirit')).toBeCloseTo(0, 1)
+  })
+})
+
+describe('a wish with one end', () => {
+  const parts = () => [extract('a', { volumeMl: 1000, strengthPctVol: 40 }), waterPart()]
+
+  it('is met at that end and no further', () => {
+    const atMost = ask({ parts: parts(), wishes: { strengthPctVol: { low: 20 } } })
+    // As much as can be: thinned to the very end.
+    expect(atMost.liquid?.strengthPctVol).toBeCloseTo(20, 2)
+    const [extractAlone, water] = parts() as [BlendPart, BlendPart]
+    const atLeast = ask({
+      parts: [{ ...extractAlone, least: 1000 }, water],
+      wishes: { strengthPctVol: { low: 20, high: 30 } },
+      amount: 'least',
+    })
+    expect(atLeast.liquid?.strengthPctVol).toBeCloseTo(30, 2)
+  })
+
+  it('of volume stops where it has enough', () => {
+    const { liquid, broken } = ask({ parts: parts(), wishes: { volumeMl: { high: 700 } } })
+    expect(broken).toEqual([])
+    expect(liquid?.volumeMl ?? 0).toBeLessThan(700.5)
+  })
+})
+
 describe('a wish that cannot be', () => {
   it('names the strongest part where more is asked', () => {
     const parts = [
@@ -209,7 +416,31 @@ describe('a wish that cannot be', () => {
   })
 
   it('asks for an end where there is only water', () => {
-    expect(ask({ parts: [waterPart()], wishes: {} }).broken).toMatchObject([{ reason: 'noEnd' }])
+    const { broken, liquid } = ask({ parts: [waterPart()], wishes: {} })
+    expect(broken).toStrictEqual([
+      { wish: 'volumeMl', reached: liquid?.volumeMl, reason: 'noEnd', places: [] },
+    ])
+    expect(liquid?.volumeMl).toBeGreaterThan(9_000_000)
+  })
+
+  it('makes nothing of nothing, and says that the volume is missing', () => {
+    const nothing = {
+      amounts: [],
+      contractionMl: 0,
+      undissolvedG: 0,
+      cost: { minor: 0, isComplete: true },
+      cutShort: [],
+      bottles: [],
+      restMl: 0,
+    }
+    const missing = { wish: 'volumeMl', reached: 0, reason: 'stock', places: [] }
+    const wishes = { volumeMl: { low: 500 } }
+    expect(ask({ parts: [], wishes })).toStrictEqual({
+      ...nothing,
+      broken: [{ ...missing, low: 500 }],
+    })
+    const keptBack = extract('a', { volumeMl: 500, strengthPctVol: 40 }, { keepBack: 500 })
+    expect(ask({ parts: [keptBack], wishes: {} })).toStrictEqual({ ...nothing, broken: [missing] })
   })
 })
 

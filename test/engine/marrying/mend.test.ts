@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest'
 import { acidPart, mend, sweeten, waterPart } from '../../../main/engine/index.ts'
 import { lpSolver } from '../../../main/service/lp-solver.ts'
-import { exactly, extract, spirit, sugar } from './blend-samples.ts'
+import { noMatter } from '../../../shared/matter.ts'
+import { exactly, extract, spirit, sugar, vintage } from './blend-samples.ts'
 
 const solve = await lpSolver()
 const jar = extract('jar', {
@@ -61,6 +62,50 @@ describe('mend', () => {
 
   it('doses bentonite by the litre', () => {
     const { haze } = mend({ jar, additions: [], wishes: {} }, solve)
-    expect(haze.bentoniteG).toEqual({ low: expect.closeTo(1, 6), high: expect.closeTo(2, 6) })
+    expect(haze).toEqual({
+      bentoniteG: { low: expect.closeTo(1, 6), high: expect.closeTo(2, 6) },
+      bentoniteWaterMl: { low: expect.closeTo(15, 6), high: expect.closeTo(30, 6) },
+    })
+  })
+
+  it('tries 100 ml with ml out of an opened bottle, and grams of sugar', () => {
+    const old = vintage('old', { count: 3, volumeMl: 500, strengthPctVol: 50 }, { least: 2 })
+    const { amounts, trial, liquid } = mend(
+      { jar, additions: [old, sugar(3000, { least: 100 })], wishes: {} },
+      solve,
+    )
+    expect(amounts.map(({ place, unit, amount }) => [place, unit, amount])).toEqual([
+      ['lot:sugar', 'g', expect.closeTo(100, 3)],
+      ['bottles:old', 'bottles', 2],
+    ])
+    // 2,000 ml are in the jar: a twentieth of each.
+    expect(trial).toEqual({
+      sampleMl: 100,
+      amounts: [
+        { place: 'lot:sugar', unit: 'g', amount: expect.closeTo(5, 3) },
+        { place: 'bottles:old', unit: 'ml', amount: expect.closeTo(50, 1) },
+      ],
+      volumeMl: expect.closeTo((liquid?.volumeMl ?? 0) / 20, 6),
+    })
+    expect(trial.volumeMl).toBeGreaterThan(150)
+  })
+
+  it('adds no more than it must, and keeps what is in the jar', () => {
+    const { amounts, liquid } = mend(
+      { jar, additions: [waterPart()], wishes: { strengthPctVol: { high: 30 } } },
+      solve,
+    )
+    expect(liquid?.strengthPctVol).toBeCloseTo(30, 2)
+    expect(amounts).toMatchObject([{ place: 'outside:tap' }])
+    expect(mend({ jar, additions: [waterPart()], wishes: {} }, solve).amounts).toEqual([])
+  })
+
+  it('has no trial of an empty jar', () => {
+    const empty = { ...jar, matter: noMatter }
+    expect(mend({ jar: empty, additions: [], wishes: {} }, solve)).toMatchObject({
+      amounts: [],
+      trial: { sampleMl: 100, amounts: [], volumeMl: 0 },
+      haze: { bentoniteG: { low: 0, high: 0 }, bentoniteWaterMl: { low: 0, high: 0 } },
+    })
   })
 })
