@@ -23,8 +23,40 @@ describe('fadingTasks', () => {
     expect([dayOfMs(task?.earlyMs), dayOfMs(task?.dueMs)]).toEqual([300, 400])
   })
 
+  it('is drunk by the bottle or by the glass, and told whole', () => {
+    const day = 86_400_000
+    const same = {
+      batchId: 'batch',
+      jarIds: [],
+      bottleLotId: 'lot',
+      ordinal: 1,
+      dueMs: atDay(400),
+      lateMs: undefined,
+      from: 'shelf',
+      loss: 'fades',
+      isWaiting: false,
+    }
+    expect(fadingTasks([lot(), lot({ openedId: 'opened' })], atDay(100))).toStrictEqual([
+      {
+        ...same,
+        id: 'batch.drinkUp.lot.1',
+        kind: 'drinkUp',
+        earlyMs: atDay(400) - 60 * day,
+        log: { kind: 'drawBottle', jarIds: [], bottleLotId: 'lot', count: 1 },
+      },
+      {
+        ...same,
+        id: 'batch.finishOpened.opened.1',
+        kind: 'finishOpened',
+        openedId: 'opened',
+        earlyMs: atDay(300),
+        log: { kind: 'pourGlass', jarIds: [], openedId: 'opened' },
+      },
+    ])
+  })
+
   it('lets go of what has faded for a season', () => {
     expect(fadingTasks([lot()], atDay(489))).toHaveLength(1)
-    expect(fadingTasks([lot()], atDay(491))).toEqual([])
+    expect(fadingTasks([lot()], atDay(490))).toEqual([])
   })
 })

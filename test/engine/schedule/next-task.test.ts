@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { nextTask } from '../../../main/engine/index.ts'
+import { nextTask, type ScheduledTask } from '../../../main/engine/index.ts'
 import {
   batchId,
   bottled,
@@ -70,6 +70,30 @@ describe('nextTask', () => {
       'batch.bottle.1',
       'batch.taste.1',
     ])
+  })
+
+  const task = (id: string, dueMs: number, isWaiting: boolean): ScheduledTask => ({
+    id,
+    kind: 'filter',
+    batchId,
+    jarIds: [],
+    ordinal: 1,
+    earlyMs: dueMs,
+    dueMs,
+    lateMs: undefined,
+    from: 'trade',
+    loss: 'idle',
+    isWaiting,
+  })
+
+  it('is what can be done before what waits, though that were due sooner', () => {
+    expect(nextTask([task('a', 1, true), task('b', 9, false)])?.id).toBe('b')
+    expect(nextTask([task('a', 2, true), task('b', 1, true)])?.id).toBe('b')
+  })
+
+  it('is the first by name of those due at once', () => {
+    expect(nextTask([task('b', 1, false), task('a', 1, false)])?.id).toBe('a')
+    expect(nextTask([task('a', 1, false), task('b', 1, false)])?.id).toBe('a')
   })
 
   it('is nothing for a batch that wants nothing', () => {

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { addDays, byNeed, dayOf, isHidden, toldTask } from '../../../main/engine/index.ts'
+import { addDays, byDay, byNeed, dayOf, isHidden, toldTask } from '../../../main/engine/index.ts'
 import type { ScheduledTask } from '../../../main/engine/index.ts'
 
 const ms = (instant: string) => Date.parse(instant)
@@ -55,6 +55,30 @@ describe('toldTask', () => {
     expect(states).toEqual(['coming', 'open', 'open', 'due', 'late'])
   })
 
+  it('tells all there is to tell, with instants and what has to be out for it', () => {
+    expect(told('2026-11-24T09:00:00Z')).toStrictEqual({
+      id: 'plum.drawOff.jar.1',
+      kind: 'drawOff',
+      batchId: 'plum',
+      jarIds: ['jar'],
+      ordinal: 1,
+      from: 'fruit',
+      loss: 'oversteeps',
+      isWaiting: false,
+      early: '2026-11-20T08:00:00.000Z',
+      due: '2026-11-25T20:00:00.000Z',
+      late: '2026-11-30T08:00:00.000Z',
+      effort: 'funnel',
+      state: 'open',
+    })
+    expect(told('2026-11-24T09:00:00Z', { lateMs: undefined })).not.toHaveProperty('late')
+  })
+
+  it('is late from the very instant', () => {
+    expect(told('2026-11-30T07:59:59.999Z').state).toBe('due')
+    expect(told('2026-11-30T08:00:00Z').state).toBe('late')
+  })
+
   it('counts what is due later today as due, by the maker’s own day', () => {
     const dueMs = ms('2026-11-25T23:30:00Z')
     expect(told('2026-11-25T09:00:00Z', { dueMs }).state).toBe('open')
@@ -91,7 +115,38 @@ describe('a task put off', () => {
   })
 })
 
+describe('byDay', () => {
+  it('tells first what can be begun first, then by name', () => {
+    const now = '2026-11-10T09:00:00Z'
+    const tasks = [
+      told(now, { id: 'b' }),
+      told(now, { id: 'a' }),
+      told(now, { id: 'c', earlyMs: ms('2026-11-19T08:00:00Z') }),
+    ]
+    expect(tasks.toSorted(byDay).map(({ id }) => id)).toEqual(['c', 'a', 'b'])
+  })
+})
+
 describe('byNeed', () => {
+  it('goes on with the state, when it is late, when it is due, and the name', () => {
+    const now = '2026-11-26T09:00:00Z'
+    const order = (...changes: Partial<ScheduledTask>[]) =>
+      changes
+        .map((change) => told(now, change))
+        .toSorted(byNeed)
+        .map(({ id }) => id)
+    const late = { id: 'late', lateMs: ms('2026-11-26T08:00:00Z') }
+    expect(order({ id: 'due' }, late)).toEqual(['late', 'due'])
+    const sooner = { id: 'sooner', lateMs: ms('2026-11-28T08:00:00Z') }
+    expect(order({ id: 'a' }, sooner)).toEqual(['sooner', 'a'])
+    // What is never late is as pressing as its day.
+    const never = { id: 'never', lateMs: undefined }
+    expect(order({ id: 'a' }, never)).toEqual(['never', 'a'])
+    const earlier = { id: 'z', dueMs: ms('2026-11-24T20:00:00Z') }
+    expect(order({ id: 'a' }, earlier)).toEqual(['z', 'a'])
+    expect(order({ id: 'b' }, { id: 'a' })).toEqual(['a', 'b'])
+  })
+
   it('puts first what is lost worst, before what is only later', () => {
     const now = '2026-11-30T09:00:00Z'
     const tasks = [
