@@ -4,6 +4,10 @@ import * as z from 'zod'
 export const Language = z.enum(['en', 'pl'])
 export type Language = z.infer<typeof Language>
 
+/** What a system speaks, as far as there are words for it. */
+export const languageOf = (locale: string): Language =>
+  locale.toLowerCase().startsWith('pl') ? 'pl' : 'en'
+
 const usualLocale: Readonly<Record<Language, string>> = { en: 'en-GB', pl: 'pl-PL' }
 
 /**

@@ -9,14 +9,8 @@ const zip = 'PK\u0003\u0004'
 export function bookToOpen(file: string): string {
   const beginning = beginningOf(file)
   if (beginning === sqlite) return file
-  if (beginning.startsWith(zip))
-    throw new StartProblem(
-      `${file} is an archive, not a book: a backup or an export, perhaps.\n` +
-        'Start Ratafia without it; Safekeeping looks into it, shows what would change, and puts it in place.',
-    )
-  throw new StartProblem(
-    `${file} is no cellar book. It was not touched.\nName a cellar book; a new one begins with --cellar FILE.`,
-  )
+  if (beginning.startsWith(zip)) throw new StartProblem('isArchive', file)
+  throw new StartProblem('isNoBook', file)
 }
 
 function beginningOf(file: string): string {
@@ -29,9 +23,6 @@ function beginningOf(file: string): string {
       closeSync(handle)
     }
   } catch (error) {
-    throw new StartProblem(
-      `${file} cannot be read.\nCheck its name and its rights; a new book begins with --cellar FILE.`,
-      { cause: error },
-    )
+    throw new StartProblem('isUnreadable', file, { cause: error })
   }
 }

@@ -31,16 +31,13 @@ export function buildIfStale(root: string): void {
   if (isComplete && existsSync(stamp) && readFileSync(stamp, 'utf8') === fingerprint) return
 
   const builder = join(root, 'node_modules', 'electron-vite', 'bin', 'electron-vite.js')
-  if (!existsSync(builder))
-    throw new StartProblem(
-      'Ratafia is not installed yet: run `npm ci` in the project folder first.',
-    )
+  if (!existsSync(builder)) throw new StartProblem('notInstalled', root)
   const { status } = spawnSync(process.execPath, [builder, 'build', '--logLevel', 'warn'], {
     cwd: root,
     // What the builder says goes to stderr: stdout is kept for the link.
     stdio: ['ignore', 2, 2],
   })
-  if (status !== 0) throw new StartProblem('Ratafia could not be built; the reason is above.')
+  if (status !== 0) throw new StartProblem('notBuilt', root)
   writeFileSync(stamp, fingerprint)
 }
 

@@ -32,12 +32,13 @@ export async function openService(options: OpenServiceOptions): Promise<OpenedSe
       ? (options.cellarFile ?? join(usualFolder(), 'cellar.ratafia'))
       : bookToOpen(options.fileToOpen)
   const folder = dirname(ownFile)
+  const demoFile = join(folder, 'alder-end-demo.ratafia')
   try {
     // Private to this user when it has to be made; an existing folder keeps its rights.
     mkdirSync(folder, { recursive: true, mode: 0o700 })
     const service = await createService({
       ownFile,
-      demoFile: join(folder, 'alder-end-demo.ratafia'),
+      demoFile,
       startWithDemo: options.startsWithDemo,
       host: options.host,
       version: options.version,
@@ -48,7 +49,8 @@ export async function openService(options: OpenServiceOptions): Promise<OpenedSe
     })
     return { service, ownFile }
   } catch (error) {
-    throw startProblemOf(error, ownFile) ?? error
+    // Started with the demo, the maker's own book is not opened at all.
+    throw startProblemOf(error, options.startsWithDemo ? demoFile : ownFile) ?? error
   }
 }
 

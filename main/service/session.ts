@@ -1,5 +1,4 @@
 /** The open book with its ledger, and the only way to change which book is open. */
-import { existsSync, renameSync } from 'node:fs'
 import { BookError, bookErrorOf } from '../cellar/book-error.ts'
 import { replaceLots } from '../cellar/lot-store.ts'
 import {
@@ -14,6 +13,7 @@ import { putInPlace } from '../cellar/put-in-place.ts'
 import { readWhereabouts } from '../cellar/whereabouts.ts'
 import { backupJob } from './backup-job.ts'
 import { cellarFruits, type CellarFruits } from './cellar-fruits.ts'
+import { demoErrorOf, makeDemo, removeDemo, type FillBook } from './demo-file.ts'
 import { viewOfBook, type LedgerView } from './ledger-view.ts'
 import { lotRowsOf } from './lot-rows.ts'
 import { safekeepingJobs, type SafekeepingJobs } from './safekeeping-jobs.ts'
@@ -47,9 +47,6 @@ export interface Session {
   close: () => void
 }
 
-/** Makes a book at a file and fills it with the demo, through a service of its own. */
-export type FillBook = (file: string) => Promise<void>
-
 interface Opened {
   readonly book: Book
   readonly ledger: LedgerView
@@ -75,9 +72,13 @@ export async function createSession(options: ServiceOptions, fill: FillBook): Pr
 
   async function openDemo() {
     if (isDemo) return
-    if (!existsSync(demoFile)) await makeDemo(options, fill)
-    await jobs.stop()
-    change(demoFile, true)
+    try {
+      await makeDemo(demoFile, fill)
+      await jobs.stop()
+      change(demoFile, true)
+    } catch (error) {
+      throw demoErrorOf(error)
+    }
   }
 
   async function openOwn() {
@@ -157,7 +158,7 @@ export async function createSession(options: ServiceOptions, fill: FillBook): Pr
     openDemo,
     removeDemo: async () => {
       await openOwn()
-      removeBookFiles(demoFile)
+      removeDemo(demoFile)
     },
     replaceOwn,
     close: () => {
@@ -187,17 +188,6 @@ function opened(file: string): Opened {
 
 const bookErrorAt = (error: unknown): BookError =>
   bookErrorOf(error) ?? new BookError('bookReadOnly', 'the book cannot be put in its place')
-
-/**
- * Makes the demo under another name first, so that a demo cut short never passes for a whole one.
- */
-async function makeDemo({ demoFile }: ServiceOptions, fill: FillBook): Promise<void> {
-  const unfinished = `${demoFile}.unfinished`
-  removeBookFiles(unfinished)
-  await fill(unfinished)
-  renameSync(unfinished, demoFile)
-  removeBookFiles(unfinished)
-}
 
 /** Derives the lot tables again from the ledger. */
 export const rebuild = (session: Session): void =>

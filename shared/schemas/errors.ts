@@ -40,6 +40,9 @@ export const ErrorCode = z.enum([
   'bookReadOnly',
   'bookBusy',
   'diskFull',
+  // the demo's file said no
+  'demoBusy',
+  'demoSpoilt',
   // a backup said no: the details name the failure, and what is wrong with the file
   'backupFailed',
   'demoOpen',

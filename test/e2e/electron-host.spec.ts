@@ -3,8 +3,11 @@ import { existsSync, mkdtempSync, readFileSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { expect, test as plain, type Page } from '@playwright/test'
+import { hostWords } from '../../main/hosts/words/host-words.ts'
 import type { Bridge } from '../../shared/channels.ts'
 import { launch, type Launched, type LaunchOptions } from '../double/launch.ts'
+
+const { title, waits, problem } = hostWords()
 
 const test = plain.extend<{ launched: (options?: LaunchOptions) => Promise<Launched> }>({
   launched: async ({ browser }, use) => {
@@ -211,7 +214,7 @@ test('opens the book it is started with, and no file that is none', async ({ lau
   const refusing = await launched({ fileToOpen: letter })
   await expect.poll(() => refusing.calls('app.exit')).toEqual([[1]])
   expect(refusing.calls('dialog.showErrorBox')).toEqual([
-    ['Ratafia cannot start', expect.stringContaining('is no cellar book')],
+    [title.cannotStart, problem.isNoBook(letter)],
   ])
   expect(readFileSync(letter, 'utf8')).toBe('Dear aunt')
 })
@@ -232,8 +235,8 @@ test('a file opened while a book is open has to wait, and says so', async ({ lau
   app.emit('second-instance', {}, ['ratafia', '.', 'other.ratafia'], folder)
   app.emit('open-file', { preventDefault: () => undefined }, join(folder, 'none.ratafia'))
   expect(electron.calls('dialog.showErrorBox')).toEqual([
-    ['Ratafia has another book open', `Quit Ratafia, then open ${other}.`],
-    ['Ratafia has another book open', expect.stringContaining('cannot be read')],
+    [title.otherBookOpen, waits(other)],
+    [title.otherBookOpen, problem.isUnreadable(join(folder, 'none.ratafia'))],
   ])
   expect(electron.calls('BrowserWindow')).toHaveLength(1)
 })
@@ -296,8 +299,8 @@ test('says in a dialog why it cannot start, and ends', async ({ launched }) => {
   const electron = await launched({ cellarFile })
   await expect.poll(() => electron.calls('app.exit')).toEqual([[1]])
   expect(electron.calls('dialog.showErrorBox')[0]).toEqual([
-    'Ratafia cannot start',
-    expect.stringContaining(cellarFile),
+    title.cannotStart,
+    problem.bookForeign(cellarFile),
   ])
   expect(electron.calls('BrowserWindow')).toEqual([])
   expect(readFileSync(cellarFile)).toEqual(before)

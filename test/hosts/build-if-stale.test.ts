@@ -2,6 +2,7 @@ import { mkdirSync, mkdtempSync, rmSync, utimesSync, writeFileSync } from 'node:
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { afterEach, beforeEach, describe, expect, it } from 'vitest'
+import { hostWords } from '../../main/hosts/words/host-words.ts'
 import { buildIfStale, builtFiles, fingerprintOf } from '../../main/hosts/build-if-stale.ts'
 
 let root: string
@@ -36,7 +37,7 @@ describe('fingerprintOf', () => {
 
 describe('buildIfStale', () => {
   it('says what to do when nothing is installed', () => {
-    expect(() => buildIfStale(root)).toThrow('run `npm ci`')
+    expect(() => buildIfStale(root)).toThrow(hostWords().problem.notInstalled(root))
   })
 
   it('leaves alone what was made from these very sources', () => {

@@ -1,4 +1,4 @@
-import { existsSync, readFileSync } from 'node:fs'
+import { existsSync, readFileSync, writeFileSync } from 'node:fs'
 import { describe, expect, it, vi } from 'vitest'
 import { trial, withPantry } from './with-service.ts'
 
@@ -44,6 +44,41 @@ describe('the demo', () => {
     logged.mockRestore()
     isFailing = false
     expect(await t.ask('cellar.openDemo', {})).toMatchObject({ isDemo: true })
+    t.service.close()
+  })
+
+  it('open in a program whose book is in the same folder is said to be open there, and stays', async () => {
+    const first = await trial({ startWithDemo: true })
+    const { demoFile } = first.options
+    const second = await trial({ demoFile })
+    expect(await second.refusal('cellar.openDemo', {})).toMatchObject({ code: 'demoBusy' })
+    expect(await second.refusal('cellar.removeDemo', {})).toMatchObject({ code: 'demoBusy' })
+    expect(await second.ask('cellar.status', {})).toMatchObject({ isDemo: false, hasDemo: true })
+    await expect(trial({ demoFile, startWithDemo: true })).rejects.toMatchObject({
+      code: 'demoBusy',
+    })
+    first.service.close()
+    expect(await second.ask('cellar.openDemo', {})).toMatchObject({ isDemo: true })
+    second.service.close()
+  })
+
+  it('being made by another program is not made a second time meanwhile', async () => {
+    const { promise: told, resolve: tell } = Promise.withResolvers<undefined>()
+    const first = await trial({ fillDemo: () => told })
+    const making = first.ask('cellar.openDemo', {})
+    const second = await trial({ demoFile: first.options.demoFile })
+    expect(await second.refusal('cellar.openDemo', {})).toMatchObject({ code: 'demoBusy' })
+    tell(undefined)
+    expect(await making).toMatchObject({ isDemo: true })
+    second.service.close()
+    first.service.close()
+  })
+
+  it('damaged is told apart from a damaged book', async () => {
+    const t = await trial()
+    writeFileSync(t.options.demoFile, 'this is not a cellar book')
+    expect(await t.refusal('cellar.openDemo', {})).toMatchObject({ code: 'demoSpoilt' })
+    expect(await t.ask('cellar.status', {})).toMatchObject({ isDemo: false })
     t.service.close()
   })
 

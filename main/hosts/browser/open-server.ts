@@ -122,8 +122,7 @@ function listen(server: Server, port: number): Promise<number> {
   return new Promise((done, failed) => {
     server.once('error', (error: NodeJS.ErrnoException) => {
       const isTaken = error.code === 'EADDRINUSE' || error.code === 'EACCES'
-      const words = `Port ${port} of 127.0.0.1 cannot be used: it is taken or not allowed. Without --port a free one is chosen.`
-      failed(isTaken ? new StartProblem(words, { cause: error }) : error)
+      failed(isTaken ? new StartProblem('portTaken', String(port), { cause: error }) : error)
     })
     server.listen(port, '127.0.0.1', () => done((server.address() as AddressInfo).port))
   })

@@ -15,6 +15,7 @@ import {
 import { asset } from '../assets.ts'
 import { bookToOpen } from '../book-to-open.ts'
 import { openService } from '../open-service.ts'
+import { hostWords } from '../words/host-words.ts'
 import { remindDaily } from './daily-reminder.ts'
 import { readHandedArguments } from './handed-arguments.ts'
 import { denyPermissions, lockDown } from './lock-down.ts'
@@ -99,12 +100,12 @@ async function start(): Promise<void> {
 function comeForward(file: string | undefined): void {
   showWindow()
   if (file === undefined || file === bookFile) return
-  dialog.showErrorBox('Ratafia has another book open', whyNotNow(file))
+  dialog.showErrorBox(hostWords().title.otherBookOpen, whyNotNow(file))
 }
 
 function whyNotNow(file: string): string {
   try {
-    return `Quit Ratafia, then open ${bookToOpen(file)}.`
+    return hostWords().waits(bookToOpen(file))
   } catch (error) {
     return error instanceof Error ? error.message : String(error)
   }
@@ -154,7 +155,7 @@ function openMainWindow(): BrowserWindow {
 
 function giveUp(error: unknown): void {
   dialog.showErrorBox(
-    'Ratafia cannot start',
+    hostWords().title.cannotStart,
     error instanceof Error ? error.message : String(error),
   )
   app.exit(1)

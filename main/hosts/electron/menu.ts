@@ -1,5 +1,6 @@
 /** The native menu: the roles that every desktop program has, and the way to the book's file. */
 import type { MenuItemConstructorOptions } from 'electron'
+import { hostWords } from '../words/host-words.ts'
 
 export function menuTemplate(options: {
   isMac: boolean
@@ -14,7 +15,7 @@ export function menuTemplate(options: {
     {
       role: 'help',
       submenu: [
-        { id: 'show-book', label: 'Show the Cellar Book’s File', click: options.showBook },
+        { id: 'show-book', label: hostWords().showBook, click: options.showBook },
         ...(options.isMac ? [] : [{ role: 'about' } as const]),
       ],
     },

@@ -1,5 +1,5 @@
 /** Where the words on screen come from; `useWords` looks them up. */
-import type { Language } from '../../../shared/language.ts'
+import { languageOf, type Language } from '../../../shared/language.ts'
 import { createInstance } from 'i18next'
 import { initReactI18next } from 'react-i18next'
 import { en } from './en.ts'
@@ -57,6 +57,5 @@ export async function speak(language: Language): Promise<void> {
   document.documentElement.lang = language
 }
 
-/** Until a cellar says otherwise: what the system speaks, as far as there are words for it. */
-export const guessedLanguage = (): Language =>
-  navigator.language.toLowerCase().startsWith('pl') ? 'pl' : 'en'
+/** Until a cellar says otherwise. */
+export const guessedLanguage = (): Language => languageOf(navigator.language)

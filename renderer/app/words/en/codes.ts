@@ -200,6 +200,10 @@ const error = {
   bookReadOnly:
     'The book can’t be written: the file or its folder is read-only. Change that, then try again.',
   bookBusy: 'Another program has the book open. Close it there, then try again.',
+  demoBusy:
+    'The demo is open in another window of Ratafia that keeps its book in the same folder. Close it there, then try again.',
+  demoSpoilt:
+    'The demo’s file is damaged or of another version; your own book is not touched. Delete “alder-end-demo.ratafia” beside your book: the demo is then made anew.',
   diskFull: 'The disk is full. Nothing was written: free some space, then try again.',
   internal:
     'Something went wrong in Ratafia itself. Nothing was written. Try again; if it stays, start Ratafia again.',

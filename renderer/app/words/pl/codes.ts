@@ -188,6 +188,10 @@ const error = {
   bookReadOnly:
     'W księdze nie można pisać: plik albo jego folder jest tylko do odczytu. Zmień to i spróbuj ponownie.',
   bookBusy: 'Księgę ma otwartą inny program. Zamknij ją tam i spróbuj ponownie.',
+  demoBusy:
+    'Pokaz jest otwarty w innym oknie Ratafii, której księga leży w tym samym folderze. Zamknij go tam i spróbuj ponownie.',
+  demoSpoilt:
+    'Plik pokazu jest uszkodzony albo z innej wersji; twojej księgi nie ruszono. Usuń „alder-end-demo.ratafia” obok swojej księgi: pokaz powstanie wtedy od nowa.',
   diskFull: 'Dysk jest pełny. Niczego nie zapisano: zwolnij miejsce i spróbuj ponownie.',
   internal:
     'Coś poszło źle w samej Ratafii. Niczego nie zapisano. Spróbuj ponownie; jeśli to zostanie, uruchom Ratafię jeszcze raz.',
