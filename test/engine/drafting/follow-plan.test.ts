@@ -12,8 +12,9 @@ import {
 import { facts, plainDraft } from './seeded-drafts.ts'
 
 const spec = { ...plainDraft('sour_cherry'), finishSugarG: 100 }
-const { moves, finished } = outcomeOf(spec, facts)
-const plan = { batchId: 'draft', startedAt: spec.startAt, spec, moves }
+const outcome = () => outcomeOf(spec, facts)
+const plannedMoves = () => outcome().moves
+const plan = () => ({ batchId: 'draft', startedAt: spec.startAt, spec, moves: plannedMoves() })
 
 const recorded = (list: readonly Move[]): RecordedMove[] =>
   list.map((move, index) => ({
@@ -25,29 +26,31 @@ const recorded = (list: readonly Move[]): RecordedMove[] =>
     move,
   }))
 
-const upTo = (kind: Move['kind']) =>
-  moves.slice(
+function upTo(kind: Move['kind']) {
+  const moves = plannedMoves()
+  return moves.slice(
     0,
     moves.findIndex((move) => move.kind === kind),
   )
+}
 
 function followed(real: readonly Move[], nowMs = Date.parse(real.at(-1)?.at ?? spec.startAt)) {
   const { cellar, steps, refused } = fold(recorded(real), facts)
   expect(refused).toEqual([])
-  return followPlan({ plan, steps: stepsOf(steps, 'draft'), cellar, nowMs }, facts)
+  return followPlan({ plan: plan(), steps: stepsOf(steps, 'draft'), cellar, nowMs }, facts)
 }
 
 describe('nextPlanned', () => {
   it('begins with the fruit, and goes on from what was logged', () => {
-    expect(nextPlanned(plan, [])?.kind).toBe('charge')
-    expect(nextPlanned(plan, recorded(upTo('pourSpirit')))?.kind).toBe('pourSpirit')
-    expect(nextPlanned(plan, recorded(moves))).toBeUndefined()
+    expect(nextPlanned(plan(), [])?.kind).toBe('charge')
+    expect(nextPlanned(plan(), recorded(upTo('pourSpirit')))?.kind).toBe('pourSpirit')
+    expect(nextPlanned(plan(), recorded(plannedMoves()))).toBeUndefined()
   })
 
   it('passes over what was never done, once something later was', () => {
-    const skipped = moves.filter(({ kind }) => kind !== 'coverWithSugar')
+    const skipped = plannedMoves().filter(({ kind }) => kind !== 'coverWithSugar')
     const drawnTwice = skipped.slice(0, skipped.findLastIndex(({ kind }) => kind === 'drawOff') + 1)
-    expect(nextPlanned(plan, recorded(drawnTwice))?.kind).toBe('discard')
+    expect(nextPlanned(plan(), recorded(drawnTwice))?.kind).toBe('discard')
   })
 
   it('moves the rest of the plan by the days the batch is late, into the jars really used', () => {
@@ -55,7 +58,7 @@ describe('nextPlanned', () => {
       const at = new Date(Date.parse(move.at) + 3 * 86_400_000).toISOString()
       return 'jarId' in move ? { ...move, at, jarId: 'cellar-7' } : { ...move, at }
     })
-    const next = nextPlanned(plan, recorded(late))
+    const next = nextPlanned(plan(), recorded(late))
     if (next?.kind !== 'pourSpirit') throw new Error('spirit comes next')
     expect(next.jarId).toBe('cellar-7')
     expect(next.at).toBe('2026-07-05T08:00:00.000Z')
@@ -66,7 +69,7 @@ describe('followPlan', () => {
   it('expects the plan itself while everything goes by it', () => {
     const { expected, planned, next } = followed(upTo('drawOff'))
     expect(next?.kind).toBe('drawOff')
-    expect(planned?.strengthPctVol).toBeCloseTo(finished?.strengthPctVol ?? 0, 6)
+    expect(planned?.strengthPctVol).toBeCloseTo(outcome().finished?.strengthPctVol ?? 0, 6)
     expect(expected?.strengthPctVol).toBeCloseTo(planned?.strengthPctVol ?? 0, 4)
     expect(expected?.sugarGPerL).toBeCloseTo(planned?.sugarGPerL ?? 0, 3)
   })
@@ -117,11 +120,13 @@ describe('a planned jar', () => {
 })
 
 describe('draftOfBatch', () => {
-  const { cellar, steps } = fold(recorded(moves), facts)
-  const own = stepsOf(steps, 'draft')
+  const readBack = (vessel: Parameters<typeof draftOfBatch>[3] = vesselOf) => {
+    const { cellar, steps } = fold(recorded(plannedMoves()), facts)
+    return draftOfBatch(stepsOf(steps, 'draft'), cellar, 'draft', vessel)
+  }
 
   it('reads the numbers of a finished batch back', () => {
-    const read = draftOfBatch(own, cellar, 'draft', vesselOf)
+    const read = readBack()
     expect(read?.fruits[0]).toMatchObject({ fruitId: 'sour_cherry', massG: 2000, cut: 'whole' })
     expect(read?.layeringSugarG).toBe(500)
     expect(read?.spirits).toEqual([{ strengthPctVol: 96, volumeMl: 1128 }])
@@ -133,7 +138,7 @@ describe('draftOfBatch', () => {
   })
 
   it('reads back the vessels it stood in, one for each extract', () => {
-    const read = draftOfBatch(own, cellar, 'draft', vesselOf)
+    const read = readBack()
     expect(read?.vessels).toEqual({
       steep: [vesselOf('draft-steep-1')],
       extracts: [vesselOf('draft-extract-1'), vesselOf('draft-extract-2')],
@@ -150,9 +155,7 @@ describe('draftOfBatch', () => {
   })
 
   it('leaves a role to usual sizes when the book knows one of its vessels no more', () => {
-    const read = draftOfBatch(own, cellar, 'draft', (jarId) =>
-      jarId === 'draft-extract-1' ? undefined : vesselOf(jarId),
-    )
+    const read = readBack((jarId) => (jarId === 'draft-extract-1' ? undefined : vesselOf(jarId)))
     expect(read?.vessels.extracts).toEqual([])
     expect(read?.vessels.steep).toHaveLength(1)
   })
@@ -166,8 +169,9 @@ describe('draftOfBatch', () => {
   })
 
   it('makes the same liqueur again', () => {
-    const read = draftOfBatch(own, cellar, 'draft', vesselOf)
+    const read = readBack()
     if (!read) throw new Error('no recipe')
+    const { finished } = outcome()
     const again = outcomeOf(read, facts).finished
     expect(again?.strengthPctVol).toBeCloseTo(finished?.strengthPctVol ?? 0, 1)
     expect(again?.sugarGPerL).toBeCloseTo(finished?.sugarGPerL ?? 0, 0)
@@ -179,7 +183,10 @@ describe('draftOfBatch', () => {
   })
 
   it('stands stage by stage beside what happened', () => {
-    const stages = compareStages({ plan, steps: own, nowMs: Date.parse('2027-01-01') }, facts)
+    const steps = stepsOf(fold(recorded(plannedMoves()), facts).steps, 'draft')
+    const nowMs = Date.parse('2027-01-01')
+    const stages = compareStages({ plan: plan(), steps, nowMs }, facts)
+    expect(stages).toHaveLength(outcome().stages.length)
     for (const { planned, real } of stages)
       expect(real?.liquid?.strengthPctVol).toBeCloseTo(planned?.liquid?.strengthPctVol ?? -1, 6)
   })

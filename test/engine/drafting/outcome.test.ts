@@ -122,9 +122,8 @@ describe('outcomeOf', () => {
 })
 
 describe('scaledDraft', () => {
-  const before = outcomeOf(cherries, facts)
-
   const sameLiqueur = (spec: DraftSpec) => {
+    const before = outcomeOf(cherries, facts)
     const { finished } = outcomeOf(spec, facts)
     expect(finished?.strengthPctVol).toBeCloseTo(before.finished?.strengthPctVol ?? 0, 6)
     expect(finished?.sugarGPerL).toBeCloseTo(before.finished?.sugarGPerL ?? 0, 6)
@@ -142,6 +141,33 @@ describe('scaledDraft', () => {
     const after = outcomeOf(scaled, facts)
     expect([after.bottles, Math.round(after.remainderMl)]).toEqual([12, 0])
     sameLiqueur(scaled)
+  })
+
+  it('multiplies every amount, keeps times and strengths, and looks for vessels of its own', () => {
+    const spec = {
+      ...cherries,
+      fruits: [
+        ...cherries.fruits,
+        { fruitId: 'quince', massG: 500, refuseShare: 0.2, cut: 'cut' as const },
+      ],
+      finishWaterMl: 30,
+      finishSugarG: 20,
+      finishSpiritMl: 10,
+      vessels: { steep: [{ shape: 'jar' as const, capacityMl: 3000 }], extracts: [] },
+    }
+    const scaled = scaledDraft(spec, { by: 'fruit', massG: 5000 }, facts)
+    expect(scaled).toEqual({
+      ...spec,
+      fruits: spec.fruits.map((fruit) => ({ ...fruit, massG: 2 * fruit.massG })),
+      spirits: spec.spirits.map((spirit) => ({ ...spirit, volumeMl: 2 * spirit.volumeMl })),
+      layeringSugarG: 1000,
+      steepWaterMl: 2 * spec.steepWaterMl,
+      sugarDraws: [{ sugarG: 1000, days: 10 }],
+      finishWaterMl: 60,
+      finishSugarG: 40,
+      finishSpiritMl: 20,
+      vessels: { steep: [], extracts: [] },
+    })
   })
 
   it('fills a jar to its safe line', () => {
