@@ -1,21 +1,10 @@
 /** How this cellar is read: locale, units, currency, for every part that shows a number. */
-import { createContext, use, useMemo, type ReactNode } from 'react'
+import { use, useMemo, type ReactNode } from 'react'
 import { I18nProvider } from 'react-aria-components'
 import type { Settings } from '../../shared/channels.ts'
 import { wordsLocaleOf } from '../../shared/language.ts'
+import { SettingsContext } from './settings-context.ts'
 import { useLanguage } from './words/use-words.ts'
-
-export const usualSettings: Settings = {
-  locale: 'en-GB',
-  units: 'metric',
-  temperature: 'celsius',
-  strength: 'pctVol',
-  theme: 'system',
-  currency: 'EUR',
-  reminders: false,
-}
-
-const SettingsContext = createContext<Settings>(usualSettings)
 
 /** For what is kept while nothing changes: another language is another locale to it. */
 export function useWordsLocale(): string {

@@ -3,7 +3,9 @@
  * with this many it instantiates two million types; these paths are worked out once and say the same.
  */
 import type { Language } from '../../../shared/language.ts'
-import { useSyncExternalStore } from 'react'
+import { use, useSyncExternalStore } from 'react'
+import { numberFormat } from '../../parts/formatters/formatters.ts'
+import { SettingsContext } from '../settings-context.ts'
 import type { en } from './en.ts'
 import { i18n, sayLibraryIn } from './i18n.ts'
 
@@ -22,52 +24,65 @@ type Paths<Tree, Leaf> = {
 export type WordKey = Paths<typeof en, string>
 export type WordListKey = Paths<typeof en, readonly string[]>
 
-export type Words = (key: WordKey, values?: Readonly<Record<string, string | number>>) => string
+type Values = Readonly<Record<string, string | number>>
 
-type WordLists = (
-  key: WordListKey,
-  values?: Readonly<Record<string, string | number>>,
-) => readonly string[]
+export type Words = (key: WordKey, values?: Values) => string
 
-/** Both kinds of look-up in one language, the same for as long as it is spoken. */
+type WordLists = (key: WordListKey, values?: Values) => readonly string[]
+
+/** Both kinds of look-up in one language and one way of writing numbers, the same for as long as it is spoken. */
 interface Speech {
   readonly words: Words
   readonly lists: WordLists
 }
 
-function speechIn(language: Language): Speech {
-  const translate = i18n.getFixedT(language) as unknown as Words & Lookup
+function speechIn(language: Language, digitsAsIn: string): Speech {
+  const translate = i18n.getFixedT(language) as unknown as Lookup
+  /** A count chooses the form of its word as a number, and stands in it as the locale writes it. */
+  const written = (values: Values = {}): Written => ({
+    ...values,
+    replace: Object.fromEntries(
+      Object.entries(values).map(([name, value]) => [
+        name,
+        typeof value === 'number' ? numberFormat(digitsAsIn).format(value) : value,
+      ]),
+    ),
+  })
   /** Words without values never change, and a screen asks for the same hundred at every movement. */
   const plain = new Map<WordKey, string>()
   return {
     words(key, values) {
-      if (values) return withOneStop(translate(key, values))
+      if (values) return withOneStop(translate(key, written(values)))
       const known = plain.get(key)
       if (known !== undefined) return known
       const word = translate(key)
       plain.set(key, word)
       return word
     },
-    lists: (key, values) => translate(key, { ...values, returnObjects: true }),
+    lists: (key, values = {}) => translate(key, { ...written(values), returnObjects: true }),
   }
 }
 
-type Lookup = (
-  key: WordListKey,
-  how: Readonly<Record<string, string | number | true>>,
-) => readonly string[]
+type Written = Readonly<Record<string, string | number | Values>>
+
+interface Lookup {
+  (key: WordKey, values?: Written): string
+  (key: WordListKey, how: { returnObjects: true; replace?: Values }): readonly string[]
+}
 
 /** An abbreviation at the end, as in "30 % obj.", brings the sentence's full stop with it. */
 const withOneStop = (sentence: string): string => sentence.replaceAll(/(?<!\.)\.\.(?!\.)/g, '.')
 
-const speeches = new Map<Language, Speech>()
+const speeches = new Map<string, Speech>()
 
 function useSpeech(): Speech {
   const language = useLanguage()
-  const known = speeches.get(language)
+  const { locale } = use(SettingsContext)
+  const key = `${language} ${locale}`
+  const known = speeches.get(key)
   if (known) return known
-  const speech = speechIn(language)
-  speeches.set(language, speech)
+  const speech = speechIn(language, locale)
+  speeches.set(key, speech)
   return speech
 }
 

@@ -1,6 +1,6 @@
 import { screen, waitFor, within } from '@testing-library/react'
 import { afterEach, describe, expect, it, vi } from 'vitest'
-import { usualSettings as usual } from '../../../renderer/app/settings.tsx'
+import { usualSettings as usual } from '../../../renderer/app/settings-context.ts'
 import { status } from '../cellar-fixture.ts'
 import { showApp } from '../show.tsx'
 

@@ -129,7 +129,7 @@ describe('the shelf', () => {
       'batches.list': bigBatches(),
       'fruits.list': bigFruits(),
     })
-    expect(await screen.findByText('40,000 bottles of 2000 lots')).toBeTruthy()
+    expect(await screen.findByText('40,000 bottles of 2,000 lots')).toBeTruthy()
     const grid = screen.getByRole('grid')
     expect(grid.getAttribute('aria-rowcount')).toBe('2001')
     const drawn = within(grid).getAllByRole('row').length

@@ -14,7 +14,7 @@ export function useOpenBatch({ madeAt }: Pick<SeasonPlan, 'madeAt'>) {
     begin({
       name: t('season.batches.name', {
         kind: kindName(kindId),
-        year: new Date(startAt).getFullYear(),
+        year: String(new Date(startAt).getFullYear()),
       }),
       note: t('season.batches.note', { day: times.day(madeAt) }),
       spec,

@@ -43,7 +43,7 @@ export function LotAnswer({ page }: { page: ShelfPage }) {
         <p>
           {t('shelf.lot.bottle', { size: size(lot.bottleSizeMl, 'volume').text })}
           {', '}
-          {t('shelf.lot.vintage', { year: vintage })}
+          {t('shelf.lot.vintage', { year: String(vintage) })}
           {', '}
           {kinds.join(', ')}
         </p>
