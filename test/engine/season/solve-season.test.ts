@@ -1,5 +1,5 @@
 import { beforeAll, describe, expect, it } from 'vitest'
-import { valueOf, type LinearProgram } from '../../../main/engine/marrying/linear-program.ts'
+import { valueOf } from '../../../main/engine/marrying/linear-program.ts'
 import { assignJars, type JarLoad } from '../../../main/engine/season/assign-jars.ts'
 import { jarProgram } from '../../../main/engine/season/jar-program.ts'
 import { PlanSketch } from '../../../main/engine/season/plan-sketch.ts'
@@ -7,6 +7,7 @@ import { searchLoads } from '../../../main/engine/season/search-loads.ts'
 import { mostL, type SeasonQuestion } from '../../../main/engine/season/season-program.ts'
 import { solveSeason, type SolveInteger } from '../../../main/engine/season/solve-season.ts'
 import { integerSolver } from '../../../main/service/integer-solver.ts'
+import { brokenBy } from './broken-by.ts'
 import { bestByTrying } from './brute-force.ts'
 import { fullYear, limited, madeQuestion, seeded, type Made } from './season-questions.ts'
 
@@ -91,23 +92,6 @@ describe('solveSeason', () => {
     expect(solved.gapShare).toBeGreaterThan(0)
   })
 })
-
-/** Where values break the program: bounds, whole numbers, rows. */
-function brokenBy({ variables, rows }: LinearProgram, values: readonly number[]): string[] {
-  const outside = (value: number, low: number, high: number) =>
-    value < low - 1e-6 || value > high + 1e-6
-  return [
-    ...variables.flatMap(({ low, high, isWhole }, index) => {
-      const value = values[index]!
-      const isBroken = outside(value, low, high) || (isWhole && !Number.isInteger(value))
-      return isBroken ? [`variable ${index} is ${value}, not from ${low} to ${high}`] : []
-    }),
-    ...rows.flatMap(({ terms, low, high }, index) => {
-      const value = valueOf(terms, values)
-      return outside(value, low, high) ? [`row ${index} is ${value}, not ${low} to ${high}`] : []
-    }),
-  ]
-}
 
 describe('searchLoads', () => {
   it.each(Array.from({ length: 12 }, (_, index) => 11 + index))(
