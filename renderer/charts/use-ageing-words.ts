@@ -2,12 +2,13 @@
 import { useWords } from '../app/words/use-words.ts'
 import { useSettings } from '../app/settings.tsx'
 import type { AgeingBar, EdgeMs } from './ageing-rows.ts'
-import { dateFormat } from '../parts/formatters/formatters.ts'
+import { dateFormat, monthPhrase } from '../parts/formatters/formatters.ts'
 
 export function useAgeingWords() {
   const t = useWords()
   const { locale } = useSettings()
   const format = dateFormat(locale, { month: 'short', year: 'numeric' })
+  const phrase = monthPhrase(locale, { month: 'short', year: 'numeric' })
   const edge = ({ earlyMs, likelyMs, lateMs }: EdgeMs) =>
     t('shelf.ageing.about', {
       early: format.format(earlyMs),
@@ -19,12 +20,12 @@ export function useAgeingWords() {
       name,
       bottles: t('parts.bottles', { count }),
       phase: t(`shelf.phase.${phase}`),
-      ready: format.format(ready.likelyMs),
-      readyEarly: format.format(ready.earlyMs),
-      readyLate: format.format(ready.lateMs),
-      fading: format.format(fading.likelyMs),
-      fadingEarly: format.format(fading.earlyMs),
-      fadingLate: format.format(fading.lateMs),
+      ready: phrase(ready.likelyMs),
+      readyEarly: phrase(ready.earlyMs),
+      readyLate: phrase(ready.lateMs),
+      fading: phrase(fading.likelyMs),
+      fadingEarly: phrase(fading.earlyMs),
+      fadingLate: phrase(fading.lateMs),
     })
   return { edge, bar }
 }

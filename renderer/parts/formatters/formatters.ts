@@ -38,6 +38,25 @@ export const numberFormat = (locale: string, options?: Intl.NumberFormatOptions)
 export const dateFormat = (locale: string, options?: Intl.DateTimeFormatOptions) =>
   dates(spoken(locale), options)
 
+/**
+ * A month after a preposition, as in "until May 2030". Polish bends its name as it does within a date
+ * ("do maja"), and only the long names show it.
+ */
+export function monthPhrase(
+  locale: string,
+  options: Pick<Intl.DateTimeFormatOptions, 'month' | 'year'>,
+) {
+  if (spokenLanguage() !== 'pl')
+    return (day: Date | number) => dateFormat(locale, options).format(day)
+  const whole = dateFormat(locale, { ...options, day: 'numeric', month: 'long' })
+  return (day: Date | number): string =>
+    whole
+      .formatToParts(day)
+      .filter(({ type }) => type === 'month' || type === 'year')
+      .map(({ value }) => value)
+      .join('\u00a0')
+}
+
 export const listFormat = (locale: string, options?: Intl.ListFormatOptions) =>
   lists(spoken(locale), options)
 

@@ -2,6 +2,7 @@
 import type { BatchSummary } from '../../../shared/schemas/cellar.ts'
 import { useJars } from '../names/use-names.ts'
 import { JarVessel } from './jar-vessel.tsx'
+import { bottleBrimMl } from './bottle-brim.ts'
 import { Vessel, vesselScale } from './vessel.tsx'
 import styles from './batch-vessels.module.css'
 
@@ -57,6 +58,3 @@ export function BatchVessels({
     </span>
   )
 }
-
-/** A bottle of a size holds a little more to the brim: 2 to 4 % by common practice. */
-export const bottleBrimMl = (sizeMl: number): number => sizeMl * 1.03

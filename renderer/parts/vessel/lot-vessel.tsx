@@ -1,6 +1,6 @@
 /** A full bottle of a lot, or an empty one where all are gone. */
 import type { BottleLot } from '../../../shared/schemas/cellar.ts'
-import { bottleBrimMl } from './batch-vessels.tsx'
+import { bottleBrimMl } from './bottle-brim.ts'
 import { Vessel, type VesselProps } from './vessel.tsx'
 
 export interface LotVesselProps extends Pick<

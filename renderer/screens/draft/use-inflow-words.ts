@@ -17,6 +17,6 @@ export function useInflowWords(): (inflow: StageInflow) => string {
       what === 'spirit' && strengthPctVol !== undefined
         ? ` ${q.text(strengthPctVol, 'strength')}`
         : ''
-    return `${amount} ${name}${strength}`
+    return t('draft.inflowLine', { amount, what: `${name}${strength}` })
   }
 }

@@ -2,7 +2,7 @@
 import { useSettings } from '../../app/settings.tsx'
 import { useWords } from '../../app/words/use-words.ts'
 import { monthName, type Season } from './season-months.ts'
-import { listFormat } from '../../parts/formatters/formatters.ts'
+import { listFormat, monthPhrase } from '../../parts/formatters/formatters.ts'
 
 export function useSeasonWords(): (season: Season | undefined) => string {
   const t = useWords()
@@ -11,10 +11,12 @@ export function useSeasonWords(): (season: Season | undefined) => string {
     if (!season) return t('fruits.season.allYear')
     const { startMonth, endMonth, peakMonths } = season
     const name = (month: number) => monthName(month, locale, 'long')
-    const months = t(startMonth === endMonth ? 'fruits.season.oneMonth' : 'fruits.season.months', {
-      from: name(startMonth),
-      to: name(endMonth),
-    })
+    const phrase = monthPhrase(locale, { month: 'long' })
+    const bent = (month: number) => phrase(new Date(2026, month - 1, 15))
+    const months =
+      startMonth === endMonth
+        ? t('fruits.season.oneMonth', { month: name(startMonth) })
+        : t('fruits.season.months', { from: bent(startMonth), to: bent(endMonth) })
     if (peakMonths.length === 0) return months
     const best = listFormat(locale).format(peakMonths.map(name))
     return `${months}, ${t('fruits.season.peak', { months: best })}`

@@ -1,4 +1,5 @@
 /** What a blend can be made of, as this screen shows it: name, amount, and how it is drawn. */
+import { bottleBrimMl } from '../../parts/vessel/bottle-brim.ts'
 import type {
   Batch,
   BottleLot,
@@ -128,7 +129,7 @@ export function bottlesShown(
     liquid: lot.liquid,
     drawn: {
       shape: 'bottle',
-      capacityMl: bottleSizeMl * 1.03,
+      capacityMl: bottleBrimMl(bottleSizeMl),
       fillMl: bottleSizeMl,
       liquidMl: bottleSizeMl,
       pulpMl: 0,

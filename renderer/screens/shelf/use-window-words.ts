@@ -3,14 +3,14 @@ import { useMemo } from 'react'
 import { useWords } from '../../app/words/use-words.ts'
 import { useSettings } from '../../app/settings.tsx'
 import type { AgeingWindow } from '../../../shared/schemas/shelf.ts'
-import { dateFormat } from '../../parts/formatters/formatters.ts'
+import { monthPhrase } from '../../parts/formatters/formatters.ts'
 
 export interface WindowWords {
   /** "until about May 2028". */
   short: (window: AgeingWindow) => string
   /** "ready, until about May 2028". */
   long: (window: AgeingWindow) => string
-  /** "May 2028": no one knows the day on which a liqueur is ready. */
+  /** "May 2028", after a preposition: no one knows the day on which a liqueur is ready. */
   month: (instant: string) => string
 }
 
@@ -18,8 +18,8 @@ export function useWindowWords(): WindowWords {
   const t = useWords()
   const { locale } = useSettings()
   return useMemo(() => {
-    const format = dateFormat(locale, { month: 'short', year: 'numeric' })
-    const month = (instant: string) => format.format(new Date(instant))
+    const format = monthPhrase(locale, { month: 'short', year: 'numeric' })
+    const month = (instant: string) => format(new Date(instant))
     const nextEdge = ({ phase, readyAt, fadingAt }: AgeingWindow) =>
       month(phase === 'young' ? readyAt.likely : fadingAt.likely)
     return {

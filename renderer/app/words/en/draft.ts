@@ -290,6 +290,7 @@ export const draft = {
   stage,
   gives,
   inflow,
+  inflowLine: '{{amount}} {{what}}',
   window,
   warning,
   unmet,

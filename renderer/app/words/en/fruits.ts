@@ -129,7 +129,7 @@ export const fruits = {
     title: 'Season',
     allYear: 'all year',
     months: '{{from}} to {{to}}',
-    oneMonth: '{{from}}',
+    oneMonth: '{{month}}',
     peak: 'best in {{months}}',
     earlier_one: 'Around the Mediterranean {{count}} week earlier.',
     earlier_other: 'Around the Mediterranean {{count}} weeks earlier.',

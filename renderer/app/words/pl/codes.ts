@@ -131,7 +131,7 @@ const caution = {
     text: 'Całe pestki leżą już {{value}}; po czasie {{limit}} jądra oddają gorzkie, trujące związki. Zlej.',
   },
   fruitHazard: {
-    title: '{{fruit}}: uwaga',
+    title: 'Uwaga: {{fruit}}',
     text: '{{hazards}}',
   },
   sugarUndissolved: {

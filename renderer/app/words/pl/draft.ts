@@ -284,6 +284,7 @@ export const draft = {
   stage,
   gives,
   inflow,
+  inflowLine: '{{what}}: {{amount}}',
   window,
   warning,
   unmet,

@@ -109,7 +109,7 @@ export const fruits = {
     title: 'Sezon',
     allYear: 'cały rok',
     months: 'od {{from}} do {{to}}',
-    oneMonth: '{{from}}',
+    oneMonth: '{{month}}',
     peak: 'najlepsze: {{months}}',
     earlier_one: 'Nad Morzem Śródziemnym {{count}} tydzień wcześniej.',
     earlier_few: 'Nad Morzem Śródziemnym {{count}} tygodnie wcześniej.',

@@ -72,7 +72,7 @@ export const marry = {
     goBatches: 'Przejdź do Nastawów',
     water: 'Woda z kranu',
     acid: 'Kwas cytrynowy, kupiony do tego',
-    takes: 'bierze {{amount}}',
+    takes: 'wchodzi {{amount}}',
     vintage: '{{name}}, {{size}}',
     ofBatch: 'nastaw {{batch}}',
     more: '{{group}} ({{count}})',

@@ -195,7 +195,7 @@ const stock = {
   pasts: { y2: '2 lata', y5: '5 lat', y10: '10 lat', all: 'wszystko' },
   now: 'teraz, dalej prognoza',
   forecast: 'prognoza',
-  band: 'pasmo 90 %',
+  band: 'pasmo 90%',
   was: 'w zapasie',
   caption: 'Zapas miesiąc po miesiącu',
   kindsCaption: 'Zapas według rodzajów',
@@ -213,14 +213,14 @@ const stock = {
   nothing: 'nic nie zostało',
   about: 'około {{when}}',
   aboutBand: 'około {{when}} (od {{early}} do {{late}})',
-  notBefore: 'nie przed {{early}}',
+  notBefore: 'najwcześniej około {{early}}',
   range: '{{low}} – {{high}}',
   answer: '{{volume}} w butelkach, a ubywa rocznie około {{perYear}}.',
   answerOut: 'Skończy się {{when}}.',
   answerLasts: 'Starczy dłużej niż na dwa lata, w które sięga spojrzenie.',
   borrowed: 'Za mało jej dotąd brano, by to powiedzieć: zastępuje to picie innych rodzajów.',
   show: 'Pokaż na wykresie: {{kind}}',
-  description: '{{kind}}: teraz {{now}}; prognoza na {{end}}: od {{low}} do {{high}}.',
+  description: '{{kind}}: teraz {{now}}; prognoza do {{end}}: od {{low}} do {{high}}.',
 } as const
 
 const firstView = {

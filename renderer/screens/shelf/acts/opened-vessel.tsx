@@ -1,7 +1,7 @@
 /** An opened bottle drawn with the level that is left in it. */
 import type { OpenedBottle } from '../../../../shared/schemas/shelf.ts'
 import { useBatches } from '../../../parts/names/use-names.ts'
-import { bottleBrimMl } from '../../../parts/vessel/batch-vessels.tsx'
+import { bottleBrimMl } from '../../../parts/vessel/bottle-brim.ts'
 import { Vessel, vesselScale } from '../../../parts/vessel/vessel.tsx'
 
 export interface OpenedVesselProps {

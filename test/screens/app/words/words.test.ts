@@ -6,6 +6,7 @@ import { pl } from '../../../../renderer/app/words/pl.ts'
 import {
   dateFormat,
   listFormat,
+  monthPhrase,
   numberFormat,
 } from '../../../../renderer/parts/formatters/formatters.ts'
 import { asker, gapsIn, isPlural, leavesOf, sourcesUnder, stemOf } from './word-keys.ts'
@@ -101,6 +102,18 @@ describe('speak', () => {
     expect(told()).toEqual(['5 November', 'A and B', '1,234.5'])
     await speak('pl')
     expect(told()).toEqual(['5 listopada', 'A i B', '1,234.5'])
+    await speak('en')
+  })
+
+  it('bends a month after a preposition where its language does', async () => {
+    const day = new Date(2030, 4, 6)
+    const told = () => [
+      monthPhrase('en-GB', { month: 'short', year: 'numeric' })(day),
+      monthPhrase('en-GB', { month: 'long' })(day),
+    ]
+    expect(told()).toEqual(['May 2030', 'May'])
+    await speak('pl')
+    expect(told()).toEqual(['maja\u00a02030', 'maja'])
     await speak('en')
   })
 

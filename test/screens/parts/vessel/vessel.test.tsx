@@ -1,5 +1,6 @@
 import { screen } from '@testing-library/react'
 import { describe, expect, it } from 'vitest'
+import { bottleBrimMl } from '../../../../renderer/parts/vessel/bottle-brim.ts'
 import { Vessel } from '../../../../renderer/parts/vessel/vessel.tsx'
 import { showPart } from '../../show.tsx'
 
@@ -32,6 +33,13 @@ describe('Vessel', () => {
     )
     expect(screen.getByRole('img', { name: /Jar of 1.L, empty/ })).toBeTruthy()
     expect(screen.getByRole('img', { name: /above the safe fill line/ })).toBeTruthy()
+  })
+
+  it('names a bottle by its size, and does not call a full one overfull', () => {
+    showPart(<Vessel shape="bottle" capacityMl={bottleBrimMl(500)} fillMl={500} liquidMl={500} />)
+    expect(screen.getByRole('img').getAttribute('aria-label')?.replaceAll('\u00a0', ' ')).toBe(
+      'Bottle of 500 ml, filled to 500 ml, 500 ml of free liquid',
+    )
   })
 
   it('draws a litre jar smaller than a demijohn of ten at one scale', () => {
