@@ -1,55 +1,16 @@
 import { describe, expect, it } from 'vitest'
 import { fruitOf } from '../../../main/engine/fruit/fruit-library.ts'
 import { bindingLimits, cutBy, reasonsBehind } from '../../../main/engine/season/binding-limits.ts'
-import type { KindRecipe } from '../../../main/engine/season/kind-recipe.ts'
 import type { Reckoned } from '../../../main/engine/season/reckon-season.ts'
-import type { KindAsked } from '../../../main/engine/season/season-kinds.ts'
 import { seasonNotices } from '../../../main/engine/season/season-notices.ts'
 import type { SeasonQuestion } from '../../../main/engine/season/season-program.ts'
 import { pricesOf } from '../../../main/engine/season/season-prices.ts'
 import { easings, mostUseful } from '../../../main/engine/season/season-reliefs.ts'
 import { told } from '../../../main/engine/season/told-kind.ts'
-import type { SeasonPurchase, SeasonRelief, Supply } from '../../../shared/schemas/season.ts'
+import type { SeasonPurchase, SeasonRelief } from '../../../shared/schemas/season.ts'
+import { kind, supplyIn } from './paper-kind.ts'
 import { paperBatch, paperSpec, paperTotals } from './paper-plan.ts'
 import { cellar, jar, plainWishes, stock } from './season-cellar.ts'
-
-const recipe: KindRecipe = {
-  spec: paperSpec(),
-  lPerKg: 1.6,
-  steepMlPerKg: 2000,
-  settleMlPerKg: 1700,
-  sweetener: { id: 'sugar', gPerKg: 200 },
-  spirits: [{ strengthPctVol: 70, mlPerKg: 800 }],
-  fruits: [{ fruitId: 'sour_cherry', share: 1 }],
-  drawnDay: 35,
-  emptiedDay: 42,
-  bottledDay: 56,
-}
-
-const supplyIn = (weeks: readonly number[]): Supply[] =>
-  Array.from({ length: 52 }, (_, at) => (weeks.includes(at) ? 'plenty' : 'none'))
-
-const kind = (change: Partial<KindAsked> = {}): KindAsked => ({
-  fruit: fruitOf('sour_cherry'),
-  stock: stock('sour_cherry', 2, 5),
-  inJarsMl: 300,
-  recipe,
-  known: undefined,
-  lPerKg: { value: 1.6, low: 1.2, high: 2 },
-  yieldBatchIds: [],
-  supply: supplyIn([10]),
-  readyMs: Date.parse('2028-01-01T00:00:00Z'),
-  demand: {
-    needs: [{ because: 'drinking', priority: 'should', volumeMl: 5000 }],
-    wantedMl: 4500,
-    atMostMl: undefined,
-    tiers: [],
-    leftThenMl: { value: 1, low: 0, high: 2 },
-    runsDryMs: undefined,
-  },
-  bottleSizeMl: 500,
-  ...change,
-})
 
 describe('told', () => {
   const covered = { batches: [], shortMl: 0, cutBy: [], minorPerL: undefined }
