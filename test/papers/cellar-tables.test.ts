@@ -1,7 +1,34 @@
 import { describe, expect, it } from 'vitest'
 import { cellarTables } from '../../main/papers/cellar-tables/cellar-tables.ts'
 import { paperWords } from '../../main/papers/words/paper-words.ts'
+import type { RecordedMove } from '../../shared/schemas/moves.ts'
 import type { Language } from '../../shared/language.ts'
+
+const reading: RecordedMove = {
+  id: 'r',
+  seq: 1,
+  groupId: 'g',
+  recordedAt: '2026-02-01T00:00:00.000Z',
+  version: 1,
+  move: {
+    kind: 'read',
+    at: '2026-02-01T00:00:00.000Z',
+    batchId: 'b',
+    jarId: 'stair',
+    reading: { instrument: 'hydrometer', densityKgPerM3: 1020, temperatureC: 20 },
+  },
+}
+const tasting: RecordedMove = {
+  ...reading,
+  id: 't',
+  move: {
+    kind: 'taste',
+    at: '2026-02-02T00:00:00.000Z',
+    batchId: 'b',
+    scores: {},
+    verdict: 'young',
+  },
+}
 
 const tablesIn = (language: Language) =>
   cellarTables({
@@ -25,8 +52,8 @@ const tablesIn = (language: Language) =>
       },
     ],
     bottleLots: [],
-    moves: [],
-    interpretations: new Map(),
+    moves: [reading, tasting],
+    interpretations: new Map([['r', { doubts: ['outOfRange', 'noSuchMixture'] }]]),
     fruitName: (id) => id,
   })
 
@@ -53,5 +80,18 @@ describe('cellarTables', () => {
     const cells = tablesIn('pl').flatMap(({ rows }) => [...rows()].flat())
     expect(cells).toContain('Spirytus 96 % obj.')
     expect(cells).toContain('nie')
+    expect(cells).toContain('słój')
+    expect(cells).toContain('spirytus')
+  })
+
+  it.each([
+    ['en', ['Took a reading', 'Tasted', 'hydrometer', 'young']],
+    ['pl', ['Zapisano odczyt', 'Skosztowano', 'areometr', 'młoda']],
+  ] as const)('has words and no codes for what was done and read, in %s', (language, told) => {
+    const cells = tablesIn(language).flatMap(({ rows }) => [...rows()].flat())
+    expect(cells).toEqual(expect.arrayContaining([...told]))
+    const { doubt } = paperWords({ language }).tables
+    expect(cells).toContain(`${doubt.outOfRange}; ${doubt.noSuchMixture}`)
+    expect(cells.filter((cell) => cell === 'read' || cell === 'outOfRange')).toEqual([])
   })
 })

@@ -45,7 +45,7 @@ export function moveTable(told: CellarTold): CellarTable {
         const fields = flat(move)
         yield [
           move.at,
-          move.kind,
+          told.words.move[move.kind],
           names.batch(text(fields['batchId'])),
           names.jar(text(fields['jarId'])),
           names.jar(text(fields['fromJarId'])) ?? partsOf(move, names),
@@ -114,7 +114,7 @@ export function readingTable(told: CellarTold): CellarTable {
           move.at,
           names.batch(move.batchId),
           names.jar(move.jarId),
-          move.reading.instrument,
+          told.words.instrument[move.reading.instrument],
           number(raw['readingPctVol']),
           number(raw['densityKgPerM3']) ?? number(raw['densityBeforeKgPerM3']),
           number(raw['densityAfterKgPerM3']),
@@ -125,7 +125,7 @@ export function readingTable(told: CellarTold): CellarTable {
           rounded(meant?.strengthUncertaintyPctVol, 2),
           rounded(meant?.sugarGPerL, 1),
           rounded(meant?.sugarUncertaintyGPerL, 1),
-          meant?.doubts.join('; '),
+          meant?.doubts.map((doubt) => told.words.doubt[doubt]).join('; '),
           move.note,
           id,
         ]
@@ -159,7 +159,7 @@ export function tastingTable(told: CellarTold): CellarTable {
         names.bottleLot(move.bottleLotId),
         move.glass,
         ...TasteAxis.options.map((axis) => move.scores[axis]),
-        move.verdict,
+        move.verdict && told.words.verdict[move.verdict],
         move.note,
         id,
       ]),

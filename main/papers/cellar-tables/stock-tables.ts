@@ -40,7 +40,7 @@ export function batchTable(told: CellarTold): CellarTable {
         ({ batch, stage, fruitIds, liquid, jars, bottleLots, moveCount }): Cell[] => [
           batch.name,
           batch.openedAt,
-          stage,
+          told.words.stage[stage],
           fruitIds.map(told.fruitName).join('; '),
           ...liquidCells(liquid),
           jars.map(({ jarId }) => names.jar(jarId)).join('; '),
@@ -74,7 +74,7 @@ export function vesselTable(told: CellarTold): CellarTable {
     rows: () =>
       told.jars.map(({ jar, contents }): Cell[] => [
         jar.name,
-        jar.shape,
+        told.words.shape[jar.shape],
         jar.capacityMl,
         jar.isRetired ? told.words.no : told.words.yes,
         names.batch(contents?.batchId),
@@ -108,7 +108,7 @@ export function pantryTable(told: CellarTold): CellarTable {
     rows: () =>
       told.pantry.map((lot): Cell[] => [
         names.goods(lot.goods),
-        lot.goods.kind,
+        told.words.goodsKind[lot.goods.kind],
         lot.boughtAt,
         rounded(lot.boughtMassG, 1),
         rounded(lot.massG, 1),

@@ -1,5 +1,8 @@
 /** What the tables of a whole cellar say, in English: every head names its unit. */
-import type { TasteAxis } from '../../../shared/schemas/moves.ts'
+import type { JarShape, Stage } from '../../../shared/schemas/cellar.ts'
+import type { Goods } from '../../../shared/schemas/goods.ts'
+import type { MoveKind, TasteAxis, Verdict } from '../../../shared/schemas/moves.ts'
+import type { Instrument, ReadingDoubt } from '../../../shared/schemas/readings.ts'
 
 const axes: Readonly<Record<TasteAxis, string>> = {
   aroma: 'aroma',
@@ -13,7 +16,95 @@ const axes: Readonly<Record<TasteAxis, string>> = {
   colour: 'colour',
 }
 
+const stage: Readonly<Record<Stage, string>> = {
+  empty: 'not begun',
+  layered: 'layered',
+  steeping: 'steeping',
+  drawnOff: 'drawn off',
+  sugarDraw: 'sugar draw',
+  pressed: 'pressed',
+  married: 'married',
+  filtered: 'filtered',
+  resting: 'resting',
+  finished: 'finished',
+}
+
+const move: Readonly<Record<MoveKind, string>> = {
+  buy: 'Bought',
+  charge: 'Charged fruit',
+  sugar: 'Added sugar',
+  addAcid: 'Added acid',
+  pourSpirit: 'Poured spirit',
+  pourWater: 'Poured water',
+  keep: 'Stands so',
+  stir: 'Stirred',
+  read: 'Took a reading',
+  drawOff: 'Drew off',
+  press: 'Pressed',
+  crush: 'Crushed',
+  coverWithSugar: 'Covered with sugar',
+  marry: 'Married',
+  filter: 'Filtered',
+  bottle: 'Bottled',
+  bringIn: 'Brought in bottles',
+  unbottle: 'Opened back into a jar',
+  drawBottle: 'Drew a bottle',
+  give: 'Gave away',
+  breakBottle: 'Broken or leaked',
+  shelve: 'Moved to another place',
+  openBottle: 'Opened a bottle',
+  pourGlass: 'Poured a glass',
+  topUp: 'Topped up',
+  taste: 'Tasted',
+  discard: 'Discarded',
+  correct: 'Corrected',
+  remark: 'Note',
+}
+
+const shape: Readonly<Record<JarShape, string>> = {
+  jar: 'jar',
+  demijohn: 'demijohn',
+  crock: 'crock',
+  flask: 'flask',
+}
+
+const instrument: Readonly<Record<Instrument, string>> = {
+  alcoholometer: 'alcoholometer',
+  hydrometer: 'hydrometer',
+  refractometer: 'refractometer',
+  hydrometerAndRefractometer: 'hydrometer and refractometer',
+  boilOff: 'boil-off',
+  measuringJug: 'measuring jug',
+}
+
+const doubt: Readonly<Record<ReadingDoubt, string>> = {
+  outOfRange: 'off the scale of the instrument',
+  strongerThanAnythingPoured: 'stronger than any spirit poured',
+  instrumentMisledBySugar: 'misled by sugar',
+  noSuchMixture: 'no mixture shows these numbers',
+}
+
+const verdict: Readonly<Record<Verdict, string>> = {
+  young: 'young',
+  ready: 'ready',
+  fading: 'fading',
+}
+
+const goodsKind: Readonly<Record<Goods['kind'], string>> = {
+  fruit: 'fruit',
+  spirit: 'spirit',
+  sweetener: 'sweetener',
+  acid: 'acid',
+}
+
 export const tables = {
+  stage,
+  move,
+  shape,
+  instrument,
+  doubt,
+  verdict,
+  goodsKind,
   columns: {
     whenUtc: 'When (UTC)',
     what: 'What',

@@ -14,7 +14,95 @@ const axes: Readonly<Record<TasteAxis, string>> = {
   colour: 'barwa',
 }
 
+const stage = {
+  empty: 'nierozpoczęty',
+  layered: 'pod cukrem',
+  steeping: 'macerowanie',
+  drawnOff: 'zlany',
+  sugarDraw: 'zasyp cukrem',
+  pressed: 'wyciśnięty',
+  married: 'skupażowany',
+  filtered: 'przefiltrowany',
+  resting: 'dojrzewa',
+  finished: 'zakończony',
+}
+
+const move = {
+  buy: 'Kupiono',
+  charge: 'Wsypano owoce',
+  sugar: 'Dodano cukier',
+  addAcid: 'Zakwaszono',
+  pourSpirit: 'Wlano spirytus',
+  pourWater: 'Wlano wodę',
+  keep: 'Tak stoi',
+  stir: 'Zamieszano',
+  read: 'Zapisano odczyt',
+  drawOff: 'Zlano',
+  press: 'Wyciśnięto',
+  crush: 'Rozgnieciono',
+  coverWithSugar: 'Zasypano cukrem',
+  marry: 'Skupażowano',
+  filter: 'Przefiltrowano',
+  bottle: 'Zabutelkowano',
+  bringIn: 'Wniesiono butelki',
+  unbottle: 'Otwarto z powrotem do naczynia',
+  drawBottle: 'Wzięto butelkę',
+  give: 'Podarowano',
+  breakBottle: 'Stłuczona lub cieknąca',
+  shelve: 'Przeniesiono na inne miejsce',
+  openBottle: 'Otwarto butelkę',
+  pourGlass: 'Nalano kieliszek',
+  topUp: 'Dolano do pełna',
+  taste: 'Skosztowano',
+  discard: 'Wyrzucono',
+  correct: 'Sprostowano',
+  remark: 'Notatka',
+}
+
+const shape = {
+  jar: 'słój',
+  demijohn: 'gąsior',
+  crock: 'kamionka',
+  flask: 'butla',
+}
+
+const instrument = {
+  alcoholometer: 'alkoholomierz',
+  hydrometer: 'areometr',
+  refractometer: 'refraktometr',
+  hydrometerAndRefractometer: 'areometr i refraktometr',
+  boilOff: 'odparowanie',
+  measuringJug: 'dzbanek z miarką',
+}
+
+const doubt = {
+  outOfRange: 'poza skalą przyrządu',
+  strongerThanAnythingPoured: 'mocniejsze niż każdy wlany spirytus',
+  instrumentMisledBySugar: 'zmylony przez cukier',
+  noSuchMixture: 'żadna mieszanina nie pokazuje tych liczb',
+}
+
+const verdict = {
+  young: 'młoda',
+  ready: 'dojrzała',
+  fading: 'słabnie',
+}
+
+const goodsKind = {
+  fruit: 'owoce',
+  spirit: 'spirytus',
+  sweetener: 'słodzidło',
+  acid: 'kwas',
+}
+
 export const tables: PaperWords['tables'] = {
+  stage,
+  move,
+  shape,
+  instrument,
+  doubt,
+  verdict,
+  goodsKind,
   columns: {
     whenUtc: 'Kiedy (UTC)',
     what: 'Co',
