@@ -119,13 +119,13 @@ describe('exports', () => {
     const [head = [], ...rows] = rowsOf(entries['tables/moves.csv'] ?? new Uint8Array())
     expect(head).toContain('Volume (mL)')
     expect(rows.map((row) => row[head.indexOf('What')])).toEqual([
-      'buy',
-      'buy',
-      'buy',
-      'charge',
-      'pourSpirit',
-      'read',
-      'taste',
+      'Bought',
+      'Bought',
+      'Bought',
+      'Charged fruit',
+      'Poured spirit',
+      'Took a reading',
+      'Tasted',
     ])
     expect(rows[0]?.[head.indexOf('Price (EUR)')]).toBe('12')
     expect(rows[4]?.[head.indexOf('Volume (mL)')]).toBe(String(1000 / 3))
