@@ -5,8 +5,10 @@
 import { join } from 'node:path'
 import { AxeBuilder } from '@axe-core/playwright'
 import type { Page } from '@playwright/test'
+import { en } from '../../renderer/app/words/en.ts'
 import { expect, test } from './cellar-test.ts'
 import { startHost } from './host-process.ts'
+import { countRequests } from './quiet-page.ts'
 import { readyBook, screenSamples, writtenRoutes } from './screen-samples.ts'
 
 // Some forty addresses, twice, on a machine that may be busy.
@@ -81,7 +83,11 @@ test('every screen is sound: it fits, keeps still, and can be read and reached',
       await page.evaluate(goTo, path)
       await isQuiet()
       const limit = mayJump.test(path) ? Number.MAX_VALUE : widestCls
-      for (const told of await page.evaluate(judge, limit)) fault(told)
+      for (const told of await page.evaluate(judge, {
+        clsLimit: limit,
+        tryAgain: en.parts.tryAgain,
+      }))
+        fault(told)
       for (const told of await foundByAxe(page, colorScheme)) fault(told)
       const title = await page.title()
       const other = titles.get(title) ?? route
@@ -120,27 +126,6 @@ async function foundByAxe(page: Page, colorScheme: 'light' | 'dark'): Promise<st
   })
 }
 
-/** Waits until the screen has asked for all it needs, and nothing more follows. */
-function countRequests(page: Page): () => Promise<void> {
-  let open = 0
-  let lastMs = Date.now()
-  const count = (step: number) => (request: { url: () => string }) => {
-    if (!request.url().includes('/rpc/')) return
-    open += step
-    lastMs = Date.now()
-  }
-  page.on('request', count(1))
-  page.on('requestfinished', count(-1))
-  page.on('requestfailed', count(-1))
-  return async () => {
-    await page.locator('h1').first().waitFor()
-    lastMs = Math.max(lastMs, Date.now() - 100)
-    await expect
-      .poll(() => open === 0 && Date.now() - lastMs > 250, { timeout: 30_000, intervals: [50] })
-      .toBe(true)
-  }
-}
-
 // What follows runs in the page.
 
 interface Watched {
@@ -170,11 +155,15 @@ function goTo(path: string) {
   location.hash = path
 }
 
-function judge(clsLimit: number): string[] {
+function judge({ clsLimit, tryAgain }: { clsLimit: number; tryAgain: string }): string[] {
   const told: string[] = []
   const h1s = document.querySelectorAll('h1').length
   if (h1s !== 1) told.push(`${h1s} h1`)
   if (!/.+ · .+/.test(document.title)) told.push(`no title of its own: ${document.title}`)
+  const again = [...document.querySelectorAll('button')].some(
+    ({ textContent }) => textContent === tryAgain,
+  )
+  if (again) told.push('could not be read')
   const moving = document.getAnimations().filter(({ playState }) => playState === 'running')
   if (moving.length > 0) told.push(`${moving.length} animations under reduced motion`)
   const { watched } = window as unknown as { watched: Watched }

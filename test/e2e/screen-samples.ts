@@ -29,7 +29,7 @@ export const screenSamples: Readonly<Record<string, readonly string[]>> = {
   '{/^\\/shelf(?:\\/view\\/(?<view>[^/]+))?$/}': shelfViews.map(shelfPath),
   '"/shelf/stocktake/:shelfId?"': ['/shelf/stocktake/rack'],
   '"/shelf/:id"': ['/shelf/sour-cherry-2025-bottles'],
-  '"/lineage/lot/:lotId"': ['/lineage/lot/sour-cherry-2025-bottles'],
+  '"/lineage/lot/:lotId"': ['/lineage/lot/spirit-2026-1'],
   '{/^\\/labels(?:\\?(?<query>.*))?$/}': ['/labels', '/labels?lots=sour-cherry-2025-bottles'],
   '"/cellar-room"': ['/cellar-room'],
   '"/fruits"': ['/fruits'],
