@@ -5,13 +5,13 @@ import {
   reckonSeason,
   type Reckoning,
 } from '../../../main/engine/season/reckon-season.ts'
-import type { SeasonFacts } from '../../../main/engine/season/season-facts.ts'
+import type { Otherwise, SeasonFacts } from '../../../main/engine/season/season-facts.ts'
 import { reliefOf } from '../../../main/engine/season/season-reliefs.ts'
 import { harvests, variantOf } from '../../../main/engine/season/season-variants.ts'
 import { solveSeason, type IntegerAsked } from '../../../main/engine/season/solve-season.ts'
 import { timeLeft } from '../../../main/engine/season/time-left.ts'
 import { dearWay, freshWay, handQuestion } from './hand-question.ts'
-import { kind } from './paper-kind.ts'
+import { kind, supplyIn } from './paper-kind.ts'
 import { cellar, jar, plainWishes } from './season-cellar.ts'
 
 /** 3 L of sour cherry wanted, in two jars of 2 L that give about 1.5 at a time in week 10 alone. */
@@ -96,7 +96,7 @@ describe('reckonSeason', () => {
   it('tells batches in the order of their weeks, and of their keys', () => {
     const later = { ...wanted(1000), fruit: fruitOf('raspberry') }
     const facts = cellar({ jars: [...two, jar('c', 2000), jar('d', 2000)] })
-    const supply = kind().supply.map((_, week) => (week === 3 ? 'plenty' : 'none') as const)
+    const supply = supplyIn([3])
     const keys = (kinds: Reckoning['kinds']) =>
       reckonSeason(reckoning({ facts, kinds })).batches.map(({ key }) => key)
     expect(keys([wanted(1000), later])).toEqual(['raspberry-w10', 'sour_cherry-w10'])
@@ -106,8 +106,16 @@ describe('reckonSeason', () => {
 })
 
 describe('reliefOf', () => {
-  const easing = (eases: 'jars' | 'money', by: number, otherwise: object) =>
-    ({ eases, unit: eases === 'jars' ? 'jarMl' : 'minor', by, otherwise }) as const
+  const easing = (
+    eases: 'jars' | 'money',
+    by: number,
+    otherwise: Otherwise,
+  ): Parameters<typeof reliefOf>[0] => ({
+    eases,
+    unit: eases === 'jars' ? 'jarMl' : 'minor',
+    by,
+    otherwise,
+  })
   const oneMore = easing('jars', 2000, { moreJarMl: 2000 })
   /** With a fourth jar a second load as large as the first can stand beside it. */
   const three = [...two, jar('c', 2000)]
@@ -174,9 +182,7 @@ describe('variantOf', () => {
     expect(good!.kinds[0]!.shortMl).toBeCloseTo(3000 - 1.05 * mostMl, 6)
     expect(good!.totals.volumeMl.low).toBeCloseTo(1.05 * 0.95 * 1200, 6)
     expect(good!.totals.volumeMl.high).toBeCloseTo(1.05 * 0.95 * 2000, 6)
-    const supply = kind().supply.map((_, week) =>
-      Math.abs(week - 10) <= 1 ? ('plenty' as const) : ('none' as const),
-    )
+    const supply = supplyIn([9, 10, 11])
     const long = variantOf(harvests[0]!, reckoning({ kinds: [{ ...wanted(3000), supply }] }))
     expect(long.kinds[0]!.plannedMl).toBeCloseTo(0.9 * mostMl, 6)
     const priceOf = ({ totals }: typeof long) => totals.moneyMinor
