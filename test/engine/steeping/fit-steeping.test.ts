@@ -36,6 +36,9 @@ const cherries = folded([
 const told: Replay = replayOf(stepsOf(cherries.steps, 'b'), cherries.cellar, 'b', fruitOf)
 const spread = spreadOf(fruitTissue(fruitOf('sour_cherry')), 'whole')
 
+/** Unknowns on so small a scale that they change nothing. */
+const still = { lnPace: 1e-12, lnHold: 1e-12, juice: 1e-12 }
+
 /** What careful readings would say of fruit with these unknowns. */
 function readingsOf(truth: readonly [number, number, number], sigmaPctVol: number): FitReading[] {
   return replay(told, tuningOf(spread, truth)).steps.flatMap(({ recorded, effect }) => {
@@ -60,6 +63,35 @@ describe('spreadOf', () => {
     // Sour cherry: 0.65 (0.5 to 0.8) L/kg drained; half-time of ethanol 2 (0.7 to 6) days.
     expect(hold.high / hold.low).toBeCloseTo(0.8 / 0.5, 9)
     expect(pace.high / pace.low).toBeCloseTo(6 / 0.7, 9)
+  })
+})
+
+describe('beliefs', () => {
+  it('takes a quarter either way for litres retained where no range is known', () => {
+    const lnHold = Math.log(1.25) / 1.6449
+    const facts = fruitTissue(fruitOf('sour_cherry'))
+    expect(spreadOf(facts, 'whole').lnHold).toBeCloseTo(lnHold, 12)
+    const nothing = { typical: 0.5, low: 0, high: 1 }
+    expect(spreadOf(facts, 'whole', nothing).lnHold).toBeCloseTo(lnHold, 12)
+    expect(spreadOf(facts, 'whole').juice).toBe(0.05)
+  })
+
+  it('tells pace and hold as factors, juice as a share, each with nine tenths of what it may be', () => {
+    const round = { lnPace: 0.5, lnHold: 0.2, juice: 0.05 }
+    const bands = bandsOf(round, [1, -2, 3], [0.5, 1, 2])
+    const factor = (at: number, by: number) => ({
+      value: Math.exp(at),
+      low: Math.exp(at - by),
+      high: Math.exp(at + by),
+    })
+    expect(bands.pace).toEqual(factor(0.5, 0.5 * 1.6449 * 0.5))
+    expect(bands.hold).toEqual(factor(-0.4, 0.2 * 1.6449))
+    expect(bands.juice.value).toBeCloseTo(0.15, 12)
+    expect(bands.juice.low).toBeCloseTo(0.15 - 0.05 * 1.6449 * 2, 12)
+    expect(bands.juice.high).toBeCloseTo(0.15 + 0.05 * 1.6449 * 2, 12)
+    const tuned = tuningOf(round, [1, -2, 3])
+    expect([tuned.pace, tuned.hold]).toEqual([Math.exp(0.5), Math.exp(-0.4)])
+    expect(tuned.juice).toBeCloseTo(0.15, 12)
   })
 })
 
@@ -92,6 +124,37 @@ describe('fitSteeping', () => {
     const { hold } = bandsOf(spread, fit.unknowns, deviations(fit.covariance))
     expect(hold.value).toBeGreaterThan(1.1)
     expect(hold.value).toBeLessThan(1.2)
+  })
+
+  it('weighs strength, sugar and volume by what reading and model are good for', () => {
+    const read = told.moves.find(({ move }) => move.kind === 'read')!.id
+    const step = replay(told).steps.find(({ recorded }) => recorded.id === read)!
+    const liquid = describeLiquid(step.effect.jars!.get('j')!.bodies.free)!
+    const residual = (interpretation: Partial<FitReading['interpretation']>, jarId = 'j') => {
+      const reading = { moveId: read, jarId, interpretation: { doubts: [], ...interpretation } }
+      const fit = fitSteeping({ replay: told, spread: still, readings: [reading] })
+      return fit.residuals.get(read)
+    }
+    const { strengthPctVol, sugarGPerL, volumeMl } = liquid
+    // Unknowns that move nothing: the residual is that of the ledger itself.
+    expect(residual({ strengthPctVol: strengthPctVol - 0.6 })).toBeCloseTo(0.6 / 0.3, 6)
+    const own = { strengthPctVol: strengthPctVol + 1, strengthUncertaintyPctVol: 0.4 }
+    expect(residual(own)).toBeCloseTo(-1 / 0.5, 6)
+    const sugar = sugarGPerL + 10
+    expect(residual({ sugarGPerL: sugar })).toBeCloseTo(-10 / Math.hypot(4, 0.02 * sugar), 6)
+    expect(residual({ sugarGPerL: sugar, sugarUncertaintyGPerL: 3 })).toBeCloseTo(
+      -10 / Math.hypot(3, 4, 0.02 * sugar),
+      6,
+    )
+    const volume = volumeMl - 100
+    expect(residual({ volumeMl: volume })).toBeCloseTo(100 / (10 + 0.02 * volume), 6)
+    // The farthest of several counts; what was not read, or not there, is on the line.
+    expect(residual({ strengthPctVol: strengthPctVol - 0.6, volumeMl: volume })).toBeCloseTo(
+      100 / (10 + 0.02 * volume),
+      6,
+    )
+    expect(residual({})).toBe(0)
+    expect(residual({ strengthPctVol: 1, sugarGPerL: 1, volumeMl: 1 }, 'elsewhere')).toBe(0)
   })
 
   it('names a reading that does not fit, and is bent little by it', () => {

@@ -3,6 +3,7 @@ import { halfTimeTable } from '../../../main/engine/fruit/half-times.ts'
 import { fruitOf, fruitTissue } from '../../../main/engine/index.ts'
 import { arrhenius, fasterThanAt20C } from '../../../main/engine/steeping/keeping.ts'
 import { averagePace, paceOf } from '../../../main/engine/steeping/pace.ts'
+import type { Cut } from '../../../shared/schemas/moves.ts'
 import { activationChecks, skinChecks } from '../../references/steeping-checks.ts'
 
 const cherry = fruitTissue(fruitOf('sour_cherry'))
@@ -40,6 +41,38 @@ describe('paceOf', () => {
     expect(pace.halfTimeDays.ethanol).toBe(halfTimeTable.cutSoft.ethanol.typical)
   })
 
+  it('goes through a skin while that is whole, and through the piece in all other cases', () => {
+    const wayOf = (kineticClass: (typeof cherry)['kineticClass'], cut: Cut) =>
+      paceOf({ facts: { ...cherry, kineticClass }, cut }).way
+    for (const kineticClass of ['thinSkin', 'waxySkin'] as const)
+      expect(
+        (['whole', 'pricked', 'cut', 'crushed', 'frozen'] as const).map((cut) =>
+          wayOf(kineticClass, cut),
+        ),
+      ).toEqual(['skin', 'skin', 'sphere', 'sphere', 'sphere'])
+    expect([wayOf('softWhole', 'whole'), wayOf('hardSlice', 'pricked')]).toEqual([
+      'sphere',
+      'sphere',
+    ])
+  })
+
+  it('takes half a fruit for the usual piece where it is cut, but for slices of hard fruit', () => {
+    const usualMm = 2 * cherry.piece!.halfSizeMm
+    const facts = { ...cherry, kineticClass: 'softWhole' } as const
+    const of = (cut: Cut, pieceMm?: number) =>
+      paceOf({ facts, cut, pieceMm }).halfTimeDays.extract /
+      paceOf({ facts, cut }).halfTimeDays.extract
+    expect(of('whole', usualMm)).toBeCloseTo(1, 12)
+    expect(of('cut', usualMm / 2)).toBeCloseTo(1, 12)
+    expect(of('cut', usualMm)).toBeCloseTo(4, 12)
+    expect(of('crushed', usualMm / 4)).toBeCloseTo(1, 12)
+    const hard = (cut: Cut, pieceMm?: number) =>
+      paceOf({ facts: quince, cut, pieceMm }).halfTimeDays.extract
+    const sliceMm = 2 * quince.piece!.halfSizeMm
+    expect(hard('crushed', sliceMm / 4) / hard('crushed')).toBeCloseTo(1, 12)
+    expect(hard('cut', sliceMm) / hard('cut')).toBeCloseTo(1, 12)
+  })
+
   it('is as many times faster as a fruit was learned to be', () => {
     const fast = paceOf({ facts: { ...cherry, pace: 2 }, cut: 'whole' })
     const usual = paceOf({ facts: cherry, cut: 'whole' })
@@ -72,6 +105,28 @@ describe('averagePace', () => {
       0.75 * a.halfTimeDays.ethanol + 0.25 * b.halfTimeDays.ethanol,
       12,
     )
+  })
+
+  it('averages every half-time, keeps a way that all share, and leaves one fruit as it is', () => {
+    const paced = (way: 'skin' | 'sphere', days: number) => ({
+      way,
+      halfTimeDays: { ethanol: days, extract: 2 * days, colour: 3 * days, osmosis: 4 * days },
+    })
+    const [one, other] = [paced('skin', 1), paced('skin', 5)]
+    const mixed = averagePace([
+      { pace: one, edibleG: 300 },
+      { pace: other, edibleG: 100 },
+    ])
+    // Three parts of 1 and one of 5.
+    expect(mixed).toEqual(paced('skin', 2))
+    expect(averagePace([{ pace: one, edibleG: 0 }])).toEqual(one)
+    const unlike = averagePace([
+      { pace: one, edibleG: 1 },
+      { pace: one, edibleG: 1 },
+      { pace: paced('sphere', 1), edibleG: 1 },
+    ])
+    expect(unlike.way).toBe('firstOrder')
+    expect(() => averagePace([])).toThrow('no fruit to average')
   })
 })
 

@@ -177,6 +177,44 @@ describe('steep', () => {
     expect(ethanolThrough(still(jar, dead(way)), 2)).toBeCloseTo(0.5, 4)
   })
 
+  it.each(ways)(
+    'gives up acid and sugar, and colour, each at a half-time of its own (%s)',
+    (way) => {
+      const from = still(jar, dead(way))
+      const rest = steep(from, 1e6).held
+      const { held } = steep(from, 4)
+      // Half of the way from what the fruit brought to what it keeps, after four days.
+      for (const kind of ['acidG', 'sugarG', 'solublesG'] as const)
+        expect(held[kind]).toBeCloseTo((jar.held[kind] + rest[kind]) / 2, 2)
+      expect(held.pulpG).toBe(25)
+      expect(steepingPath(from)(5).colourFraction).toBeCloseTo(0.5, 3)
+      expect(steepingPath(from)(0).colourFraction).toBe(0)
+    },
+  )
+
+  it.each([
+    ['daily', 0.5],
+    ['weekly', 1],
+    ['never', 4],
+  ] as const)(
+    'dissolves half of what can dissolve in its own time when turned %s',
+    (turned, halfDays) => {
+      const start = {
+        free: matterOf({ ethanolG: 300, waterG: 700 }),
+        held: noMatter,
+        bed: matterOf({ sugarG: 200 }),
+      }
+      const from = { ...still(start, null), keeping: { ...usualKeeping, turned } }
+      expect(steep(from, halfDays).bed.sugarG).toBeCloseTo(100, 9)
+      expect(steep(from, halfDays).free.sugarG).toBeCloseTo(100, 9)
+      expect(steep(from, 3 * halfDays).bed.sugarG).toBeCloseTo(25, 9)
+      // Fruit in it changes nothing of that.
+      const fruit = steep({ ...from, tissue: dead('firstOrder') }, halfDays)
+      expect(fruit.bed).toEqual(matterOf({ sugarG: 100 }))
+      expect(steepingPath(from)(9).colourFraction).toBe(0)
+    },
+  )
+
   it('is faster when warm: 1.5 times for ten degrees', () => {
     // Craft reference, section 2.2: activation energy 30 kJ/mol; 10 °C runs at 0.647 of 20 °C.
     const cold = {
@@ -194,6 +232,6 @@ describe('steep', () => {
   })
 
   it('refuses time that runs backwards', () => {
-    expect(() => steep(still(jar, null), -1)).toThrow(RangeError)
+    expect(() => steep(still(jar, null), -1)).toThrow('elapsed time is -1 d, must be 0 or more')
   })
 })

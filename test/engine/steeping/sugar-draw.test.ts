@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { matterKinds, matterOf, scaleMatter } from '../../../shared/matter.ts'
+import { matterKinds, matterOf, noMatter, scaleMatter } from '../../../shared/matter.ts'
 import { liquidVolumeMl, sugarDraw } from '../../../main/engine/index.ts'
 import { sugarDrawChecks } from '../../references/steeping-checks.ts'
 
@@ -34,10 +34,25 @@ describe('sugarDraw', () => {
 
   it('does not dissolve sugar that the held spirit cannot', () => {
     const strong = matterOf({ ethanolG: 400, waterG: 100 })
-    expect(sugarDraw({ held: strong, sugarG: 300, draw: 1 }).undissolvedG).toBeGreaterThan(200)
+    const { undissolvedG, out, left } = sugarDraw({ held: strong, sugarG: 300, draw: 1 })
+    expect(undissolvedG).toBeGreaterThan(200)
+    expect(out.sugarG + left.sugarG).toBeCloseTo(300 - undissolvedG, 9)
+  })
+
+  it('brings nothing out of dry fruit, and no share of spirit where there is none', () => {
+    expect(sugarDraw({ held: noMatter, sugarG: 100, draw: 1 })).toEqual({
+      out: noMatter,
+      left: noMatter,
+      undissolvedG: 100,
+      recoveredFraction: 0,
+    })
+    const juice = matterOf({ waterG: 500, sugarG: 50 })
+    expect(sugarDraw({ held: juice, sugarG: 100, draw: 1 }).recoveredFraction).toBe(0)
   })
 
   it('refuses a draw before the first', () => {
-    expect(() => sugarDraw({ held: litre, sugarG: 1, draw: 0 })).toThrow(RangeError)
+    expect(() => sugarDraw({ held: litre, sugarG: 1, draw: 0 })).toThrow(
+      'sugar draw is 0 (count), must be 1 to Infinity (count)',
+    )
   })
 })

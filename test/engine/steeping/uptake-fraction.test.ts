@@ -25,6 +25,35 @@ describe('roots', () => {
     expect(Math.abs(weight - firstWeight)).toBeLessThanOrEqual(rootTolerance)
   })
 
+  it('of endless and of hardly any liquid are the zeros of Bessel functions and of sines', () => {
+    // Abramowitz and Stegun, table 9.5: j0,1 to j0,3 and j1,1 and j1,2.
+    const cylinder = (alpha: number, n: number) => uptakeRoot('cylinder', alpha, n)
+    expect(cylinder(Infinity, 1)).toBeCloseTo(2.4048255577, 9)
+    expect(cylinder(Infinity, 2)).toBeCloseTo(5.5200781103, 9)
+    expect(cylinder(Infinity, 3)).toBeCloseTo(8.653727913, 8)
+    expect(cylinder(1e-12, 1)).toBeCloseTo(3.83170597, 7)
+    expect(cylinder(1e-12, 2)).toBeCloseTo(7.01558667, 7)
+    expect(uptakeRoot('slab', Infinity, 2)).toBeCloseTo(1.5 * Math.PI, 9)
+    expect(uptakeRoot('slab', 1e-12, 2)).toBeCloseTo(2 * Math.PI, 9)
+    expect(uptakeRoot('sphere', Infinity, 2)).toBe(2 * Math.PI)
+    // tan q = q.
+    expect(uptakeRoot('sphere', 1e-12, 1)).toBeCloseTo(4.4934094579, 8)
+  })
+
+  it('rest on Bessel functions as published', () => {
+    // Abramowitz and Stegun, table 9.1.
+    const rows = [
+      [0, 1, 0],
+      [1, 0.7651976866, 0.4400505857],
+      [5, -0.1775967713, -0.327579138],
+      [10, -0.2459357645, 0.0434727462],
+    ] as const
+    for (const [x, j0, j1] of rows) {
+      expect(bessel(0, x)).toBeCloseTo(j0, 9)
+      expect(bessel(1, x)).toBeCloseTo(j1, 9)
+    }
+  })
+
   it('solve their equation and rise, for any alpha from a millionth to a million', () => {
     fc.assert(
       fc.property(fc.constantFrom(...shapes), anyAlpha, (shape, alpha) => {
