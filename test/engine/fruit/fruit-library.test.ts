@@ -210,12 +210,17 @@ describe('explainSource', () => {
     expect(explainSource('U:09063')).toMatch(/USDA.*record 09063/)
   })
 
+  it('has no record to name where a code stands alone', () => {
+    expect(explainSource('D')).toBe('worked out here from the other fields')
+  })
+
   it('names the fruit that a fact was taken over from', () => {
     expect(explainSource('like:damson')).toBe('taken over from a similar fruit: damson')
   })
 
   it('throws a range error for a code nobody explained', () => {
     expect(() => explainSource('X9')).toThrow(RangeError)
+    expect(() => explainSource('X9')).toThrow('source code is X9, not in the library')
     expect(() => explainSource('constructor')).toThrow(RangeError)
   })
 })

@@ -42,6 +42,21 @@ describe('keptFruit', () => {
     )
   })
 
+  it('reads the same fact from keys in any order, and a changed one from a part of it', () => {
+    const { typical, low, high } = sloe.steepingWeeks ?? { typical: 0, low: 0, high: 0 }
+    const turned = keptFruit({ ...sloe, steepingWeeks: { high, low, typical } }, sloe)
+    expect(turned.sources).toEqual(sloe.sources)
+    const longer = keptFruit({ ...sloe, steepingWeeks: { high: high + 1, low, typical } }, sloe)
+    expect(longer.sources['steepingWeeks']).toBe('own')
+  })
+
+  it('asks for no source of a fact that is left undefined, and takes a new press yield for its own', () => {
+    const pressed = { ...sloe, pressedLPerKg: sloe.pressedLPerKg + 0.05, pace: undefined } as never
+    const { sources } = keptFruit(pressed, sloe)
+    expect(sources).not.toHaveProperty('pace')
+    expect(sources['pressedLPerKg']).toBe('own')
+  })
+
   it('believes known codes of a fruit with nothing to compare, and no others', () => {
     const { sources } = keptFruit(
       { ...sloe, id: 'wild', sources: { season: 'S3', preparation: 'nonsense' } },

@@ -82,9 +82,8 @@ function wholeAfterSixtyDaysMl(): number {
 }
 
 describe('learn', () => {
-  const wholeMl = wholeAfterSixtyDaysMl()
-
   it('finds that 0.45 L stayed in a kilogram when all but that was drawn off', () => {
+    const wholeMl = wholeAfterSixtyDaysMl()
     const drawn = wholeMl - 450 * cherryEdibleKg
     const learned = taught(batch('a', [60, drawOff('a', drawn)], [60, cover('a')]))
     expect(learned?.drainedLPerKg?.own).toBeCloseTo(0.45, 4)
@@ -110,6 +109,7 @@ describe('learn', () => {
   })
 
   it('takes the mean of two batches and lets it weigh half', () => {
+    const wholeMl = wholeAfterSixtyDaysMl()
     const learned = taught(
       batch('a', [60, drawOff('a', wholeMl - 400 * cherryEdibleKg)], [61, throwOut('a')]),
       batch('b', [60, drawOff('b', wholeMl - 500 * cherryEdibleKg)], [61, throwOut('b')]),
@@ -120,6 +120,7 @@ describe('learn', () => {
   })
 
   it('counts only the last draw-off before the sugar', () => {
+    const wholeMl = wholeAfterSixtyDaysMl()
     const half = (wholeMl - 450 * cherryEdibleKg) / 2
     const learned = taught(
       batch('a', [60, drawOff('a', half)], [61, drawOff('a', half)], [61, cover('a')]),
@@ -128,6 +129,7 @@ describe('learn', () => {
   })
 
   it('learns nothing from a draw-off that nothing followed, was not measured, or came after sugar', () => {
+    const wholeMl = wholeAfterSixtyDaysMl()
     const drawn = wholeMl - 450 * cherryEdibleKg
     expect(taught(batch('a', [60, drawOff('a', drawn)]))).toBeUndefined()
     expect(taught(batch('a', [60, drawOff('a')], [60, cover('a')]))).toBeUndefined()
@@ -142,6 +144,7 @@ describe('learn', () => {
   })
 
   it('learns what a press leaves, and the drained value before it', () => {
+    const wholeMl = wholeAfterSixtyDaysMl()
     const learned = taught(
       batch(
         'a',
@@ -165,6 +168,7 @@ describe('learn', () => {
   })
 
   it('leaves out a batch of two kinds of fruit', () => {
+    const wholeMl = wholeAfterSixtyDaysMl()
     const days = batch('a', [60, drawOff('a', wholeMl)], [61, throwOut('a')])
     const raspberries: Day[] = [
       [0, buyFruit('other', 'raspberry', 200)],
@@ -225,6 +229,77 @@ describe('learn', () => {
     expect(learned?.drainedLPerKg).toBeDefined()
   })
 
+  it('learns no yield while the batch stands in jars, of what was mixed, and of what is dried', () => {
+    const emptied: Day = [62, { kind: 'discard', from: { jarId: 'a-first', part: 'all' } }]
+    const toBottles: Day[] = [
+      [60, drawOff('a', 1300)],
+      [60, throwOut('a')],
+      [61, bottle('a', 5)],
+    ]
+    const yieldOf = (...then: Day[]) => taught(batch('a', ...then))?.yieldLPerKg?.own
+    expect(yieldOf(...toBottles.slice(0, 2), [61, bottle('a', 2)])).toBeUndefined()
+    expect(yieldOf(...toBottles, emptied)).toBeCloseTo(1.25 / cherryEdibleKg, 6)
+    const drunk: Day = [63, { kind: 'drawBottle', bottleLotId: 'a-bottles', count: 5 }]
+    expect(yieldOf(...toBottles, emptied, drunk)).toBeCloseTo(1.25 / cherryEdibleKg, 6)
+    // Some of its extract went into another batch.
+    const givenAway: Day = [
+      60.5,
+      {
+        kind: 'marry',
+        batchId: 'b',
+        parts: [{ jarId: 'a-first', volumeMl: 50 }],
+        toJarId: 'b-jar',
+      },
+    ]
+    expect(
+      yieldOf(...toBottles.slice(0, 2), givenAway, [61, bottle('a', 4)], emptied),
+    ).toBeUndefined()
+    const dried = batch('a', ...toBottles, emptied).map((line): Day => {
+      const [day, deed] = line
+      return deed.kind === 'buy' && deed.lotId === 'a-fruit'
+        ? [day, buyFruit('a-fruit', 'raisin', 1000)]
+        : line
+    })
+    const raisin = learn(folded(dried), fruitOf('raisin'), { paceOf: noPace })
+    expect(raisin?.yieldLPerKg).toBeUndefined()
+    const peel = batch('a', ...toBottles, emptied).map((line): Day => {
+      const [day, deed] = line
+      return deed.kind === 'buy' && deed.lotId === 'a-fruit'
+        ? [day, buyFruit('a-fruit', 'lemon_peel', 1000)]
+        : line
+    })
+    const lemon = learn(folded(peel), fruitOf('lemon_peel'), { paceOf: noPace })
+    expect(lemon?.yieldLPerKg).toBeUndefined()
+  })
+
+  it('counts the edible fruit of every charge, whichever jar it went into', () => {
+    const more: Day[] = [
+      [1, buyFruit('more', 'sour_cherry', 500)],
+      [
+        1,
+        { kind: 'charge', batchId: 'a', jarId: 'a-jar', lotId: 'more', massG: 500, cut: 'frozen' },
+      ],
+    ]
+    const learned = taught(
+      batch(
+        'a',
+        ...more,
+        [60, drawOff('a', 1300)],
+        [60, throwOut('a')],
+        [61, bottle('a', 5)],
+        [62, { kind: 'discard', from: { jarId: 'a-first', part: 'all' } }],
+      ),
+    )
+    expect(learned?.yieldLPerKg?.own).toBeCloseTo(1.25 / (1.5 * cherryEdibleKg), 6)
+  })
+
+  it('is taught of its own fruit by batches of that fruit alone', () => {
+    const { cellar, steps } = folded(batch('a', [60, drawOff('a', 1000)], [61, throwOut('a')]))
+    expect(learn({ cellar, steps }, fruitOf('quince'), { paceOf: () => 2 })).toBeUndefined()
+    const told = learn({ cellar, steps }, fruitOf('sour_cherry'), { paceOf: noPace })
+    expect(told && Object.keys(told)).toEqual(['fruitId', 'drainedLPerKg'])
+  })
+
   it('blends paces on logs: four times faster once, against one, is 4^(1/3)', () => {
     const book = folded(batch('a'))
     const learned = learn(book, fruitOf('sour_cherry'), {
@@ -245,6 +320,20 @@ describe('learn', () => {
       pressedLPerKg: 0.28,
       bulkDensityKgPerL: 0.655,
     })
+    const of = (blended: number) => ({ own: blended, library: 1, blended, batchIds: ['a'] })
+    const all = { drainedLPerKg: of(0.5), pressedLPerKg: of(0.2), pace: of(1.5) }
+    expect(learnedTissue(cherry, { fruitId: cherry.id, ...all })).toEqual({
+      ...tissue,
+      drainedLPerKg: 0.5,
+      pressedLPerKg: 0.2,
+      pace: 1.5,
+    })
+    expect(learnedTissue({ ...cherry, pace: 0.8 }, undefined)).toEqual({
+      ...tissue,
+      drainedLPerKg: 0.65,
+      pace: 0.8,
+    })
+    expect(learnedTissue(cherry, undefined)).not.toHaveProperty('pace')
   })
 })
 
@@ -252,6 +341,10 @@ describe('usualYieldLPerKg', () => {
   it("is the craft reference's planning yield where facts say nothing of spirit", () => {
     const { fruitKgPerLSpirit: _, ...bare } = fruitOf('sour_cherry')
     expect(usualYieldLPerKg(bare)).toBe(1.7)
+    const { steepingStrengthPctVol: __, ...weakless } = fruitOf('sour_cherry')
+    expect(usualYieldLPerKg(weakless)).toBe(1.7)
+    const { finishedStrengthPctVol: ___, ...endless } = fruitOf('sour_cherry')
+    expect(usualYieldLPerKg(endless)).toBe(1.7)
   })
 
   it('is 1.7 L/kg for 1 kg under 1 L of 67.5 % vol finished at 31.7 % vol', () => {
