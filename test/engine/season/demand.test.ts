@@ -67,6 +67,77 @@ describe('demandOf', () => {
     ])
     expect(demandOf(asked({ wishes: [wish('plum', { atMostMl: 0 })] })).wantedMl).toBe(0)
   })
+
+  it('lays the must down first, then the sure, then the likely, and a reserve last', () => {
+    // 4000 a year, 3000 of it sure; nothing is left; 2500 must be there, 3 months more are kept.
+    const demand = demandOf(
+      asked({
+        stockMl: 0,
+        reserveMonths: 3,
+        wishes: [wish('plum', { atLeastMl: 2500, priority: 'must' })],
+      }),
+    )
+    expect(demand.needs).toEqual([
+      { because: 'drinking', priority: 'must', volumeMl: 2500 },
+      { because: 'drinking', priority: 'should', volumeMl: 1500 },
+      { because: 'reserve', priority: 'could', volumeMl: 1000 },
+    ])
+    expect(demand.tiers).toEqual([
+      { priority: 'must', isSure: true, volumeMl: 2500 },
+      { priority: 'should', isSure: true, volumeMl: 500 },
+      { priority: 'should', isSure: false, volumeMl: 1000 },
+      { priority: 'could', isSure: false, volumeMl: 1000 },
+    ])
+    expect(demand.atMostMl).toBeUndefined()
+    expect(demand.leftThenMl).toEqual({ value: 0, low: 0, high: 0 })
+    expect(demand.runsDryMs).toBe(0)
+  })
+
+  it('takes what is left beyond a year off the reserve', () => {
+    // 8500 less a year is 4500: half a litre more than the year after wants, of a reserve of 1000.
+    const { needs } = demandOf(asked({ stockMl: 8500, reserveMonths: 3 }))
+    expect(needs).toEqual([{ because: 'reserve', priority: 'could', volumeMl: 500 }])
+    expect(demandOf(asked({ stockMl: 9500, reserveMonths: 3 })).wantedMl).toBe(0)
+  })
+
+  it('adds wishes of one purpose up, as urgent as the most urgent that asks for something', () => {
+    const gifts = [
+      wish('plum', { purpose: 'gift', atLeastMl: 300, priority: 'could' }),
+      wish('plum', { purpose: 'gift', atLeastMl: 700, priority: 'should' }),
+      wish('plum', { purpose: 'gift', atMostMl: 5000, priority: 'must' }),
+      wish('plum', { purpose: 'gift', atLeastMl: 0, priority: 'must' }),
+    ]
+    const demand = demandOf(asked({ stockMl: 12_000, wishes: gifts }))
+    expect(demand.needs).toEqual([{ because: 'gift', priority: 'should', volumeMl: 1000 }])
+    expect(demand.tiers).toEqual([{ priority: 'should', isSure: true, volumeMl: 1000 }])
+    const twice = [wish('plum', { atMostMl: 900 }), wish('plum', { atMostMl: 400 })]
+    expect(demandOf(asked({ wishes: twice })).atMostMl).toBe(400)
+  })
+
+  it('asks beyond drinking and reserve for what a wish that need not be still wants', () => {
+    const wishes = [wish('plum', { atLeastMl: 5000, priority: 'could' })]
+    const { needs } = demandOf(asked({ reserveMonths: 3, wishes }))
+    expect(needs).toEqual([
+      { because: 'drinking', priority: 'should', volumeMl: 2000 },
+      { because: 'reserve', priority: 'could', volumeMl: 1000 },
+      { because: 'wish', priority: 'could', volumeMl: 2000 },
+    ])
+  })
+
+  it('runs dry only before the new one is ready, and never where nothing is drunk', () => {
+    expect(demandOf(asked({ stockMl: 4000 })).runsDryMs).toBeUndefined()
+    expect(demandOf(asked({ stockMl: 3999 })).runsDryMs).toBeCloseTo(year * (3999 / 4000), 0)
+    const none = { value: 0, low: 0, high: 0 }
+    const idle = demandOf(asked({ stockMl: 0, perYearMl: none }))
+    expect([idle.runsDryMs, idle.wantedMl]).toEqual([undefined, 0])
+    // Ready already: nothing is drunk until then.
+    const now = demandOf(asked({ nowMs: year, readyMs: 0, stockMl: 1000 }))
+    expect(now.leftThenMl).toEqual({ value: 1000, low: 1000, high: 1000 })
+    expect(now.wantedMl).toBe(3000)
+    expect(demandOf(asked({ nowMs: year, readyMs: 2 * year, stockMl: 2000 })).runsDryMs).toBe(
+      1.5 * year,
+    )
+  })
 })
 
 describe('seasonYield', () => {

@@ -36,6 +36,58 @@ describe('fruitCalendar', () => {
     expect(weeks[weekOf('2027-03-10')]).toBe('none')
   })
 
+  it('tells each fruit whole, with what the pantry has and what is made here', () => {
+    const told = fruitCalendar({
+      fromMs: at('2026-11-25'),
+      region: north,
+      fruits: [fruitOf('sour_cherry'), fruitOf('ginger')],
+      fresh: [{ fruitId: 'ginger', batchId: 'b', atMs: at('2026-03-01') }],
+      pantryG: new Map([['ginger', 300]]),
+      ownKindIds: new Set(['sour_cherry']),
+    })
+    expect(told.region).toEqual(north)
+    expect(told.weekStarts).toHaveLength(52)
+    expect(told.weekStarts.slice(0, 2)).toEqual([
+      '2026-11-23T00:00:00.000Z',
+      '2026-11-30T00:00:00.000Z',
+    ])
+    const [cherry, ginger] = told.fruits
+    expect(cherry).toMatchObject({ fruitId: 'sour_cherry', pantryG: 0, isOwnKind: true })
+    expect(cherry).not.toHaveProperty('learned')
+    expect(cherry!.spans).toEqual([
+      {
+        from: {
+          early: '2027-05-18T00:00:00.000Z',
+          likely: '2027-06-01T00:00:00.000Z',
+          late: '2027-06-15T00:00:00.000Z',
+        },
+        to: {
+          early: '2027-08-18T00:00:00.000Z',
+          likely: '2027-09-01T00:00:00.000Z',
+          late: '2027-09-15T00:00:00.000Z',
+        },
+        peakFrom: '2027-07-01T00:00:00.000Z',
+        peakTo: '2027-08-01T00:00:00.000Z',
+      },
+    ])
+    // By Thursday noon of each week: 18 May to 15 September, sure from June on, and plenty on the five
+    // Thursdays of July.
+    const count = (supply: string) => cherry!.weeks.filter((week) => week === supply).length
+    expect(['maybe', 'likely', 'plenty'].map(count)).toEqual([4, 8, 5])
+    expect(cherry!.weeks.indexOf('maybe')).toBe(weekOf('2027-05-19'))
+    expect(cherry!.weeks.indexOf('likely')).toBe(weekOf('2027-06-02'))
+    expect(cherry!.weeks.indexOf('plenty')).toBe(weekOf('2027-06-30'))
+    expect(cherry!.weeks.lastIndexOf('maybe')).toBe(weekOf('2027-09-08'))
+    expect(ginger).toEqual({
+      fruitId: 'ginger',
+      isAllYear: true,
+      spans: [],
+      weeks: Array.from({ length: 52 }, () => 'likely'),
+      pantryG: 300,
+      isOwnKind: false,
+    })
+  })
+
   it('is three weeks earlier around the Mediterranean, half a year later in the south', () => {
     const mediterranean = calendar('sour_cherry', { zone: 'mediterranean', ownShiftWeeks: 0 })
     expect(mediterranean.spans[0]!.from.likely).toBe('2027-05-11T00:00:00.000Z')

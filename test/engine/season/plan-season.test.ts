@@ -326,6 +326,76 @@ describe('planSeason', () => {
     expect(progress).toEqual([...progress].sort((a, b) => a - b))
   })
 
+  it('tells each step with how much of all is done, and asks each limit in turn', () => {
+    const facts = cellar({
+      stocks: [stock('damson', 0, 12)],
+      jars: [jar('a', 3000), jar('b', 3000), jar('old', 3000)],
+      standing: {
+        jars: [
+          {
+            jarId: 'old',
+            batchId: 'old',
+            untilMs: Date.parse('2028-06-01T00:00:00Z'),
+            fillMl: 2000,
+          },
+        ],
+        settles: [],
+        toCome: [],
+      },
+    })
+    const told: Progress[] = []
+    const made = planSeason(facts, {
+      // The search alone.
+      solve: () => undefined,
+      isExplained: true,
+      timeLimitSeconds: 10,
+      clock: stopped,
+      onProgress: (progress) => told.push(progress),
+    })
+    const steps = told
+      .filter(({ gapShare }) => gapShare === undefined)
+      .map(({ step, progress }) => [step, Number(progress.toFixed(6))])
+    // One more jar of 3 L, and two weeks more.
+    expect(steps).toEqual([
+      ['recipes', 0],
+      ['covering', 0.05],
+      ['placing', 0.4],
+      ['explaining', 0.45],
+      ['explaining', 0.625],
+      ['variants', 0.8],
+      ['variants', 0.9],
+    ])
+    expect(told.some(({ step, gapShare }) => step === 'covering' && gapShare! > 0)).toBe(true)
+    expect(told.at(-1)!.plan!.reliefs).toEqual(made.reliefs)
+    expect(made.variants.map(({ harvest }) => harvest)).toEqual(['poor', 'good'])
+    expect(made.reliefs.find(({ eases }) => eases === 'jars')).toMatchObject({ by: 3000 })
+    expect(kindOf(made, 'damson').cutBy).toContain('jars')
+    expect(made).toMatchObject({
+      madeAt: '2026-11-25T18:00:00.000Z',
+      startAt: '2026-11-23T00:00:00.000Z',
+      weekCount: 52,
+    })
+    // A jar that today's batch keeps for longer than the year is used for all of it.
+    const usedOf = (id: string) => made.jars.find(({ jarId }) => jarId === id)!.usedWeeks
+    expect(usedOf('old')).toBe(52)
+    for (const id of ['a', 'b']) {
+      const stands = made.spans.filter(({ jarId, use }) => jarId === id && use !== 'cleaning')
+      const weeks = Array.from({ length: 52 }, (_, week) => week).filter((week) =>
+        stands.some(({ fromWeek, toWeek }) => fromWeek <= week && week < toWeek),
+      )
+      expect(usedOf(id), id).toBe(weeks.length)
+    }
+    // One to steep; what settles after it belongs to the year after.
+    expect(usedOf('a') + usedOf('b')).toBeGreaterThan(3)
+    // 300 a kg, spirit, sugar and two bottles at 120: by the recipe's own litres.
+    expect(kindOf(made, 'damson').minorPerL).toBeGreaterThan(240)
+    const free = plan({
+      ...facts,
+      wishes: { ...plainWishes, prices: { fruits: [], spirits: [] } },
+    })
+    expect(kindOf(free, 'damson')).not.toHaveProperty('minorPerL')
+  })
+
   it('gives the best found with its gap when there is no time', () => {
     const facts = cellar({
       stocks: ['sour_cherry', 'raspberry', 'damson', 'quince', 'plum', 'sloe', 'blackcurrant'].map(
