@@ -6,8 +6,9 @@ import { shelfViews, viewPath as shelfPath } from '../../renderer/screens/shelf/
 import { seasonViews, viewPath as seasonPath } from '../../renderer/screens/season/views.ts'
 import { chapterPath, chapters } from '../../renderer/screens/handbook/chapters.ts'
 
-/** Kept by `readyBook`, since the demo has no draft. */
+/** Kept by `readyBook`, since the demo has no draft and no recipe. */
 export const draftId = 'plums-of-the-test'
+export const recipeName = 'Cherries of the test'
 
 export const screenSamples: Readonly<Record<string, readonly string[]>> = {
   '"/"': ['/'],
@@ -57,6 +58,12 @@ export async function readyBook(host: HostProcess): Promise<void> {
     spiritPctVol: 96,
   })
   await answer(host, 'drafts.keep', { id: draftId, name: 'Plums', note: '', pins: [], ...usual })
+  await answer(host, 'recipes.keepBatch', {
+    id: 'cherries-of-the-test',
+    name: recipeName,
+    note: '',
+    batchId: 'sour-cherry-2025',
+  })
 }
 
 async function answer<Value>(host: HostProcess, channel: string, request: object): Promise<Value> {
