@@ -38,6 +38,18 @@ describe('apparentStrength', () => {
     expect(liqueur.offScaleKgPerM3).toBeCloseTo(1063.54 - 998.2, 1)
   })
 
+  it('shows what spirit without sugar has, and is on its scale from nothing to all of it', () => {
+    const at = (strengthPctVol: number) => apparentStrength({ strengthPctVol, sugarGPerL: 0 })
+    for (const strengthPctVol of [0, 40, 100])
+      expect(at(strengthPctVol).offScaleKgPerM3).toBeCloseTo(0, 6)
+    expect(at(40).readingPctVol).toBeCloseTo(40, 6)
+    // Strong spirit in the warmth is lighter than the scale's end, by OIML R 22 and what glass grows.
+    const warm = apparentStrength({ strengthPctVol: 100, sugarGPerL: 0, temperatureC: 30 })
+    expect(warm.readingPctVol).toBeUndefined()
+    // Ethanol at 30 °C: 780.7 kg/m³, at 20 °C 789.24.
+    expect(warm.offScaleKgPerM3).toBeCloseTo(780.7 - 789.24, 0)
+  })
+
   it('refuses what is no liqueur', () => {
     expect(() => apparentStrength({ strengthPctVol: 40, sugarGPerL: Number.NaN })).toThrow(
       RangeError,

@@ -41,6 +41,19 @@ describe('legalCategory', () => {
     expect(verdict?.isMet).toBe(false)
   })
 
+  it('adds up what is missing and what is too much: one never makes good the other', () => {
+    // 3 % vol too weak and 3 g/L of invert sugar too much.
+    const sloe = { strengthPctVol: 22, sugarGPerL: 253 / 1.0526, densityKgPerM3: 1080 }
+    const sweet = verdictOn('sloeAromatisedSpirit', sloe)
+    expect([sweet?.missingPctVol, sweet?.isMet]).toEqual([3, false])
+    expect(sweet?.excessInvertGPerL).toBeCloseTo(3, 6)
+    // 5 % vol and 5 g/L too little: 15 and 100 are asked for.
+    const liqueur = { strengthPctVol: 10, sugarGPerL: 95 / 1.0526, densityKgPerM3: 1040 }
+    const thin = verdictOn('liqueur', liqueur)
+    expect([thin?.missingPctVol, thin?.isMet]).toEqual([5, false])
+    expect(thin?.missingInvertGPerL).toBeCloseTo(5, 6)
+  })
+
   it('asks an American liqueur for 2.5 % of its weight', () => {
     const at = (sugarGPerL: number) =>
       verdictOn('americanLiqueur', { strengthPctVol: 30, sugarGPerL, densityKgPerM3: 1000 })

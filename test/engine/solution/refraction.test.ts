@@ -40,6 +40,20 @@ describe('refractiveIndex', () => {
     )
   })
 
+  it('takes acid and other solubles for sugar', () => {
+    const of = (solid: object) =>
+      refractiveIndex({ ethanolG: 300, waterG: 600, sugarG: 0, ...solid })
+    const sugar = of({ sugarG: 60 })
+    // They take less room than sugar: the same refraction in a little less liquid.
+    for (const solid of [
+      { acidG: 60 },
+      { solublesG: 60 },
+      { acidG: 20, solublesG: 20, sugarG: 20 },
+    ])
+      expect(Math.abs(of(solid) - sugar)).toBeLessThan(0.001)
+    expect(sugar - of({})).toBeGreaterThan(0.005)
+  })
+
   it('refuses where nothing is liquid', () => {
     expect(() => refractiveIndex({ ethanolG: 0, waterG: 0, sugarG: 1 })).toThrow(RangeError)
   })

@@ -59,7 +59,14 @@ describe('solution', () => {
         '°C',
       ],
     ],
-    liquidVolumeMl: [[() => liquidVolumeMl(spirit, 41), 'temperature', 41, '°C']],
+    liquidVolumeMl: [
+      [() => liquidVolumeMl(spirit, 41), 'temperature', 41, '°C'],
+      [() => liquidVolumeMl({ ...spirit, ethanolG: -1 }), 'ethanol', -1, 'g'],
+      [() => liquidVolumeMl({ ...spirit, waterG: -2 }), 'water', -2, 'g'],
+      [() => liquidVolumeMl({ ...spirit, sugarG: -3 }), 'sugar', -3, 'g'],
+      [() => liquidVolumeMl({ ...spirit, acidG: -4 }), 'acid', -4, 'g'],
+      [() => liquidVolumeMl({ ...spirit, solublesG: -5 }), 'other solubles', -5, 'g'],
+    ],
     describeSolution: [
       [() => describeSolution({ ...spirit, temperatureC: 41 }), 'temperature', 41, '°C'],
       [() => describeSolution({ ethanolG: 0, waterG: 0, sugarG: 5 }), 'ethanol and water', 0, 'g'],
