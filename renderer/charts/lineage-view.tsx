@@ -33,6 +33,7 @@ export function LineageView({ lineage, title, towards }: LineageViewProps) {
     <>
       <Section
         title={title}
+        term="lineage"
         actions={
           <Button kind="quiet" onPress={() => setTable(!isTable)}>
             {t(isTable ? 'shelf.lineage.asChart' : 'shelf.lineage.asTable')}

@@ -3,6 +3,7 @@ import type { ReactNode } from 'react'
 import { useWords } from '../../app/words/use-words.ts'
 import type { Caution } from '../../../shared/schemas/cellar.ts'
 import { classes } from '../classes.ts'
+import { Term } from '../term/term.tsx'
 import { useCautionWords } from './use-caution-words.ts'
 import styles from './caution-note.module.css'
 
@@ -22,6 +23,7 @@ export function CautionNote({ caution, place, act }: CautionNoteProps) {
       <p className={styles.head}>
         <span className={styles.severity}>{t(`codes.severity.${caution.severity}`)}</span>
         <strong>{title}</strong>
+        {caution.code === 'mayFerment' && <Term id="delle" />}
         {place !== undefined && <span className={styles.place}>{place}</span>}
       </p>
       <p>{text}</p>

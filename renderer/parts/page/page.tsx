@@ -1,6 +1,8 @@
 /** The frame of a screen: its name, the answer to its question, the one next action, the rest. */
 import { useEffect, type ReactNode } from 'react'
 import { useWords } from '../../app/words/use-words.ts'
+import { Term } from '../term/term.tsx'
+import type { TermId } from '../term/terms.ts'
 import styles from './page.module.css'
 
 export interface PageProps {
@@ -38,16 +40,21 @@ export function Page({ title, windowTitle = title, lead, actions, before, childr
 
 export interface SectionProps {
   title: string
+  /** Explained beside the title. */
+  term?: TermId
   /** To the right of the title. */
   actions?: ReactNode
   children: ReactNode
 }
 
-export function Section({ title, actions, children }: SectionProps) {
+export function Section({ title, term, actions, children }: SectionProps) {
   return (
     <section className={styles.section} aria-label={title}>
       <div className={styles.sectionHead}>
-        <h2>{title}</h2>
+        <div className={styles.sectionTitle}>
+          <h2>{title}</h2>
+          {term && <Term id={term} />}
+        </div>
         {actions}
       </div>
       {children}

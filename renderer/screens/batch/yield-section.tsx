@@ -17,7 +17,7 @@ export function YieldSection({ page }: { page: BatchPage }) {
   const filled = page.summary.bottleLots.reduce((sum, lot) => sum + lot.filledCount, 0)
   const percent = numberFormat(locale, { style: 'percent', maximumFractionDigits: 1 })
   return (
-    <Section title={t('batch.yield.title')}>
+    <Section title={t('batch.yield.title')} term="yield">
       <dl className={styles.list}>
         <div>
           <dt>{t('batch.yield.fruit')}</dt>

@@ -131,7 +131,7 @@ export function DraftEditor({ kept }: { kept: Draft }) {
         <WarningList outcome={outcome} unmet={wants ? (solved.data?.unmet ?? none) : none} />
       )}
       {outcome && (
-        <Section title={t('draft.editor.chain')}>
+        <Section title={t('draft.editor.chain')} term="steeping">
           <Chain outcome={outcome} bottleSizeMl={spec.bottleSizeMl} colour={colour} />
         </Section>
       )}

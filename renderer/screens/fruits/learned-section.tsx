@@ -12,7 +12,7 @@ export function LearnedSection({ page }: { page: FruitPage }) {
   const t = useWords()
   const lines = learnedLines(page.learned)
   return (
-    <Section title={t('fruits.learned.title')}>
+    <Section title={t('fruits.learned.title')} term="learned">
       {lines.length === 0 ? (
         <p className={styles.none}>{t('fruits.learned.none')}</p>
       ) : (

@@ -54,7 +54,7 @@ export function MarryScreen() {
         </Empty>
       ) : (
         <div className={styles.columns}>
-          <Section title={t('marry.parts.title')}>
+          <Section title={t('marry.parts.title')} term="marry">
             <PartList
               places={places.all}
               parts={entries.parts}
@@ -63,7 +63,7 @@ export function MarryScreen() {
             />
           </Section>
           <div className={styles.right}>
-            <Section title={t('marry.wishes.title')}>
+            <Section title={t('marry.wishes.title')} term="acid">
               <WishesForm entries={entries} onChange={change} />
             </Section>
             <Section title={t('marry.answer.title')}>

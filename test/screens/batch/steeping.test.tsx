@@ -164,6 +164,7 @@ describe('the forecast', () => {
     await user.click(within(region('Forecast')).getByRole('button', { name: 'Cover with sugar' }))
     const form = await screen.findByRole('form', { name: 'Cover with sugar' })
     expect(within(form).getByLabelText(/^How much/)).toHaveProperty('value', '280')
+    expect(within(form).getByRole('button', { name: 'What is this? Sugar draw' })).toBeTruthy()
   })
 
   it('puts the book right with the fitted strength where the two differ', async () => {

@@ -1,9 +1,12 @@
+import { globSync, readFileSync } from 'node:fs'
+import { join } from 'node:path'
 import { screen, within } from '@testing-library/react'
 import { describe, expect, it } from 'vitest'
 import { composeSolution, describeSolution } from '../../../main/engine/index.ts'
 import { chapters, dangers, steps } from '../../../renderer/screens/handbook/chapters.ts'
 import { floats } from '../../../renderer/screens/handbook/floats.ts'
 import { Term } from '../../../renderer/parts/term/term.tsx'
+import { terms } from '../../../renderer/parts/term/terms.ts'
 import { showApp, showPart } from '../show.tsx'
 
 describe('the handbook', () => {
@@ -42,5 +45,24 @@ describe('“what is this?”', () => {
     expect(within(answer).getByRole('link').getAttribute('href')).toBe('#/handbook/terms')
     await user.keyboard('{Escape}')
     expect(screen.queryByRole('dialog')).toBeNull()
+  })
+
+  it('stands beside every term somewhere, on a screen that shows what the term is of', () => {
+    const root = join(import.meta.dirname, '../../../renderer')
+    const sources = globSync('{screens,charts,parts}/**/*.{ts,tsx}', { cwd: root })
+      .filter((file) => !/handbook|parts.term/.test(file))
+      .map((file) => readFileSync(join(root, file), 'utf8'))
+    const offered = new Set(
+      sources.flatMap((source) =>
+        [...source.matchAll(/<Term id="(\w+)"|\bterm="(\w+)"|\bterm: '(\w+)'/g)].map(
+          ([, beside, ofSection, ofTool]) => beside ?? ofSection ?? ofTool,
+        ),
+      ),
+    )
+    const [, ofMoves = ''] = sources.flatMap(
+      (source) => /termOf[^=]*= \{([^}]*)\}/.exec(source) ?? [],
+    )
+    for (const [, term = ''] of ofMoves.matchAll(/: '(\w+)'/g)) offered.add(term)
+    expect(terms.filter((term) => !offered.has(term))).toEqual([])
   })
 })

@@ -6,7 +6,7 @@ const rows: readonly FruitRow[] = [
     id: 'elderflower',
     nameEn: 'Elderflower',
     namePl: 'kwiat bzu',
-    latin: 'Sambucus nigra (flower)',
+    latin: 'Sambucus nigra',
     kind: 'flower',
     per100gEdible: {
       waterG: [80, 'M'],
@@ -37,7 +37,7 @@ const rows: readonly FruitRow[] = [
     id: 'green_walnut',
     nameEn: 'Green walnut',
     namePl: 'orzech włoski zielony',
-    latin: 'Juglans regia (unripe fruit)',
+    latin: 'Juglans regia',
     kind: 'nut',
     per100gEdible: {
       waterG: [88, 'GW1'],

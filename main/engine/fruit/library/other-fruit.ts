@@ -163,7 +163,7 @@ const rows: readonly FruitRow[] = [
     id: 'dried_plum',
     nameEn: 'Dried plum',
     namePl: 'śliwka suszona',
-    latin: 'Prunus domestica (dried)',
+    latin: 'Prunus domestica',
     kind: 'dried',
     per100gEdible: {
       waterG: [30.92, 'U:09291'],
@@ -192,7 +192,7 @@ const rows: readonly FruitRow[] = [
     id: 'raisin',
     nameEn: 'Raisin',
     namePl: 'rodzynka',
-    latin: 'Vitis vinifera (dried)',
+    latin: 'Vitis vinifera',
     kind: 'dried',
     per100gEdible: {
       waterG: [15.43, 'U:09298'],

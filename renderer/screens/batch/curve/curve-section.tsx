@@ -33,7 +33,7 @@ export function CurveSection(props: CurveSectionProps) {
   const t = useWords()
   const curve = useCurve(props.page.summary.batch.id)
   return (
-    <Section title={t('batch.curve.title')} actions={<AxisChoice {...props} />}>
+    <Section title={t('batch.curve.title')} term="band" actions={<AxisChoice {...props} />}>
       <ReadState query={curve}>
         {(data) =>
           data.series.every(({ points }) => points.length === 0) ? (

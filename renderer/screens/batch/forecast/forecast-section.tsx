@@ -20,7 +20,7 @@ export function ForecastSection(props: ForecastProps) {
   const t = useWords()
   const forecast = useForecast(props.summary.batch.id)
   return (
-    <Section title={t('batch.forecast.title')}>
+    <Section title={t('batch.forecast.title')} term="halfTime">
       <ReadState query={forecast}>{(data) => <Shown {...props} forecast={data} />}</ReadState>
     </Section>
   )

@@ -5,6 +5,7 @@ import { useJars } from '../../../parts/names/use-names.ts'
 import { Strength, Sugar } from '../../../parts/quantity/composition.tsx'
 import { Quantity } from '../../../parts/quantity/quantity.tsx'
 import { useQuantities } from '../../../parts/quantity/use-quantities.ts'
+import { Term } from '../../../parts/term/term.tsx'
 import { JarVessel } from '../../../parts/vessel/jar-vessel.tsx'
 import { bottleBrimMl } from '../../../parts/vessel/bottle-brim.ts'
 import { Vessel, vesselScale } from '../../../parts/vessel/vessel.tsx'
@@ -52,11 +53,13 @@ function JarStanding({ contents, colour }: { contents: JarContents; colour: stri
         {heldMl >= 1 && (
           <span className={styles.quiet}>
             {t('batch.answer.held', { held: text(heldMl, 'volume') })}
+            <Term id="held" />
           </span>
         )}
         {bed.sugarG >= 1 && (
           <span className={styles.quiet}>
             {t('batch.answer.bed', { bed: text(bed.sugarG, 'mass') })}
+            <Term id="bed" />
           </span>
         )}
         {resting && (

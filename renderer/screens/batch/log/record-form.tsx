@@ -12,6 +12,8 @@ import { DraftForm } from '../../../parts/moves/forms/draft-form.tsx'
 import type { LoggedKind } from '../../../parts/moves/kinds.ts'
 import { PreviewPane } from '../../../parts/moves/preview-pane.tsx'
 import { useDraft } from '../../../parts/moves/use-draft.ts'
+import { Term } from '../../../parts/term/term.tsx'
+import type { TermId } from '../../../parts/term/terms.ts'
 import { useRecordPreview } from '../../../parts/moves/use-preview.ts'
 import styles from '../../../parts/moves/record-form.module.css'
 
@@ -24,9 +26,19 @@ interface RecordFormProps {
   onLeave: () => void
 }
 
+/** What is done in it, where that is a term of the trade. */
+const termOf: Readonly<Partial<Record<LoggedKind, TermId>>> = {
+  drawOff: 'drawOff',
+  coverWithSugar: 'sugarDraw',
+  press: 'press',
+  marry: 'marry',
+  filter: 'rack',
+}
+
 export function RecordForm(props: RecordFormProps) {
   const { kind, prefill, context, colour, onLeave } = props
   const t = useWords()
+  const term = termOf[kind]
   const first = () => startDraft(kind, context)
   const inHand = useDraft(() => (prefill ? prefill(first(), context) : first()), context)
   const previewed = useRecordPreview(inHand.moves)
@@ -54,7 +66,10 @@ export function RecordForm(props: RecordFormProps) {
       }}
     >
       <div className={styles.fields}>
-        <h3>{t(`codes.move.${kind}`)}</h3>
+        <div className={styles.title}>
+          <h3>{t(`codes.move.${kind}`)}</h3>
+          {term && <Term id={term} />}
+        </div>
         <DraftForm
           draft={inHand.draft}
           onChange={inHand.setDraft}

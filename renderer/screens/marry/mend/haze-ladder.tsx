@@ -42,7 +42,7 @@ export function HazeLadder({ jar, onRaise }: { jar: PlaceShown; onRaise: () => v
           waterHigh: text(bentoniteWaterMl.high, 'volume'),
         }
         return (
-          <Section title={t('marry.haze.title')}>
+          <Section title={t('marry.haze.title')} term="lees">
             <ol className={styles.ladder}>
               {steps.map((step) => (
                 <li key={step}>

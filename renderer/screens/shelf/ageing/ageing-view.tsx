@@ -35,6 +35,7 @@ export function AgeingView({ lots }: { lots: readonly ShelfLot[] }) {
   return (
     <Section
       title={t('shelf.ageing.title')}
+      term="window"
       actions={
         <Button kind="quiet" onPress={() => setTable(!isTable)}>
           {t(isTable ? 'shelf.asChart' : 'shelf.asTable')}

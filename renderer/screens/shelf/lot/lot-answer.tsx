@@ -8,6 +8,7 @@ import { useBatches, useShelfName } from '../../../parts/names/use-names.ts'
 import { Strength, Sugar } from '../../../parts/quantity/composition.tsx'
 import { Quantity } from '../../../parts/quantity/quantity.tsx'
 import { useQuantities } from '../../../parts/quantity/use-quantities.ts'
+import { Term } from '../../../parts/term/term.tsx'
 import { useTimes } from '../../../parts/time/use-times.ts'
 import { LotVessel } from '../../../parts/vessel/lot-vessel.tsx'
 import { vesselScale } from '../../../parts/vessel/vessel.tsx'
@@ -44,6 +45,7 @@ export function LotAnswer({ page }: { page: ShelfPage }) {
           {t('shelf.lot.bottle', { size: size(lot.bottleSizeMl, 'volume').text })}
           {', '}
           {t('shelf.lot.vintage', { year: String(vintage) })}
+          <Term id="vintage" />
           {', '}
           {kinds.join(', ')}
         </p>

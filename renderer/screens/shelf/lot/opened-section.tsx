@@ -27,6 +27,7 @@ export function OpenedSection({ page, acts }: OpenedSectionProps) {
   return (
     <Section
       title={t('shelf.lot.opened')}
+      term="opened"
       actions={
         lot.count > 0 && (
           <Button onPress={() => acts.begin({ kind: 'openBottle', lot })}>

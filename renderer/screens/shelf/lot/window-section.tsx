@@ -3,7 +3,6 @@ import { useWords } from '../../../app/words/use-words.ts'
 import { AgeingBarAlone } from '../../../charts/ageing-bar-alone.tsx'
 import { AgeingKey } from '../../../charts/ageing-key.tsx'
 import { Section } from '../../../parts/page/page.tsx'
-import { Term } from '../../../parts/term/term.tsx'
 import type { ShelfPage } from '../../../../shared/schemas/shelf.ts'
 import styles from './lot.module.css'
 
@@ -16,7 +15,7 @@ export function WindowSection({ page: { shelfLot }, colour }: WindowSectionProps
   const t = useWords()
   const { because } = shelfLot.window
   return (
-    <Section title={t('shelf.lot.window')} actions={<Term id="window" />}>
+    <Section title={t('shelf.lot.window')} term="window">
       <AgeingBarAlone shelfLot={shelfLot} colour={colour} />
       <AgeingKey />
       {because.length === 0 ? (

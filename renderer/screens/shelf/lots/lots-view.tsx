@@ -6,6 +6,7 @@ import { useSettings } from '../../../app/settings.tsx'
 import { Button } from '../../../parts/button/button.tsx'
 import { useCostWords } from '../../../parts/cost/use-costs.ts'
 import { Empty } from '../../../parts/page/page.tsx'
+import { Term } from '../../../parts/term/term.tsx'
 import { useQuantities } from '../../../parts/quantity/use-quantities.ts'
 import type { ShelfLot } from '../../../../shared/schemas/shelf.ts'
 import type { LotActKind } from '../acts/act.ts'
@@ -108,10 +109,13 @@ function Sums({ sums }: { sums: LotSums }) {
     volume: text(sums.volumeMl, 'volume'),
   }
   return (
-    <output>
-      {cost === undefined
-        ? t('shelf.lots.sums', words)
-        : t('shelf.lots.sumsCost', { ...words, cost })}
-    </output>
+    <p>
+      <output>
+        {cost === undefined
+          ? t('shelf.lots.sums', words)
+          : t('shelf.lots.sumsCost', { ...words, cost })}
+      </output>
+      <Term id="lot" />
+    </p>
   )
 }
