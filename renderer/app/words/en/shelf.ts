@@ -258,7 +258,7 @@ const lot = {
   perBottle: 'a bottle',
   perGlass: 'a glass',
   noCost: 'No price is known for what went in.',
-  vintage: 'Vintage {{year}}',
+  vintage: 'vintage {{year}}',
   window: 'Its window',
   because: 'Why so:',
   usual: 'This is the usual window of its kind.',

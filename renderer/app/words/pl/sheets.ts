@@ -167,7 +167,7 @@ export const sheets = {
   },
   verdict: {
     newBatch_one:
-      '{{count}} butelka po {{size}}, {{strength}}, {{sugar}}, z {{day}}, w nowym nastawie „{{batch}}”.',
+      '{{count}} butelka {{size}}, {{strength}}, {{sugar}}, z {{day}}, w nowym nastawie „{{batch}}”.',
     newBatch_few:
       '{{count}} butelki po {{size}}, {{strength}}, {{sugar}}, z {{day}}, w nowym nastawie „{{batch}}”.',
     newBatch_many:
@@ -175,7 +175,7 @@ export const sheets = {
     newBatch_other:
       '{{count}} butelki po {{size}}, {{strength}}, {{sugar}}, z {{day}}, w nowym nastawie „{{batch}}”.',
     intoBatch_one:
-      '{{count}} butelka po {{size}}, {{strength}}, {{sugar}}, z {{day}}, do twojego nastawu „{{batch}}”.',
+      '{{count}} butelka {{size}}, {{strength}}, {{sugar}}, z {{day}}, do twojego nastawu „{{batch}}”.',
     intoBatch_few:
       '{{count}} butelki po {{size}}, {{strength}}, {{sugar}}, z {{day}}, do twojego nastawu „{{batch}}”.',
     intoBatch_many:

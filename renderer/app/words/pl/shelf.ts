@@ -254,7 +254,7 @@ const lot = {
   perBottle: 'za butelkę',
   perGlass: 'za kieliszek',
   noCost: 'Nie znam ceny tego, co weszło.',
-  vintage: 'Rocznik {{year}}',
+  vintage: 'rocznik {{year}}',
   window: 'Jej okno',
   because: 'Dlaczego tak:',
   usual: 'To zwykłe okno jej rodzaju.',
