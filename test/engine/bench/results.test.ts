@@ -8,6 +8,7 @@ import { reduceByWeight, reduceToVolume } from '../../../main/engine/alcoholomet
 import { massFractionOfStrength } from '../../../main/engine/alcoholometry/strength.ts'
 import { trueStrength } from '../../../main/engine/alcoholometry/true-strength.ts'
 import { measure } from '../../../main/engine/bench/measure.ts'
+import { sweeten } from '../../../main/engine/solution/sweeten.ts'
 import { volumeAt20 } from '../../../main/engine/solution/volume-at-20.ts'
 import type { BenchQuantity, BenchRequest } from '../../../shared/schemas/bench.ts'
 import { sampleRequests } from './sample-requests.ts'
@@ -208,5 +209,291 @@ describe('a syrup', () => {
     expect(at(50).uncertainty).toBeCloseTo(0.1, 6)
     expect(at(60).uncertainty).toBeCloseTo(0.2, 6)
     expect(at(70).uncertainty).toBeCloseTo(0.8, 6)
+  })
+})
+
+describe('a glass', () => {
+  const { glass } = sampleRequests
+  // 35 ml of 40 % vol and 200 g/L: 14 ml of ethanol at 0.78924 g/ml, and 7 g of sugar.
+  const ethanolG = 14 * 0.78924
+
+  it('is told in grams, energy and drinks', () => {
+    const value = (quantity: BenchQuantity) => found(glass, quantity).value
+    expect(value('ethanolMass')).toBeCloseTo(ethanolG, 4)
+    expect(value('energyKj')).toBeCloseTo(29 * ethanolG + 17 * 7, 2)
+    expect(value('energyKcal')).toBeCloseTo(7 * ethanolG + 4 * 7, 3)
+    expect(value('drinksUnitedKingdom')).toBeCloseTo(1.4, 9)
+    expect(value('drinksUnitedStates')).toBeCloseTo(ethanolG / 14, 5)
+    expect(value('drinksAustralia')).toBeCloseTo(ethanolG / 10, 5)
+  })
+
+  it('is as sure as jug, label and the sugar that went in', () => {
+    const share = Math.hypot(0.01, 0.2 / 40)
+    expect(found(glass, 'ethanolMass').uncertainty).toBeCloseTo(ethanolG * share, 5)
+    const whole = 29 * ethanolG + 17 * 7
+    const parts = [0.01 * whole, (29 * ethanolG * 0.2) / 40, (17 * 35 * 5) / 1000]
+    expect(found(glass, 'energyKj').uncertainty).toBeCloseTo(Math.hypot(...parts), 3)
+    const fineness = { volumeMl: 3.5, strengthPctVol: 1e-9, sugarGPerL: 1e-9 }
+    expect(found({ ...glass, fineness }, 'energyKj').uncertainty).toBeCloseTo(0.1 * whole, 3)
+  })
+
+  it('tells each name of the law, what it lacks, and how far the rule was read', () => {
+    const categories = measure({ ...glass, strengthPctVol: 14, sugarGPerL: 95 }).categories ?? []
+    // 95 g/L of sucrose are 100 g/L of invert sugar.
+    expect(categories[0]).toEqual({
+      category: 'liqueur',
+      isMet: false,
+      missingPctVol: expect.closeTo(1, 9),
+      missingInvertGPerL: expect.closeTo(100 - 95 * 1.0526, 9),
+      excessInvertGPerL: 0,
+      standing: 'read',
+    })
+    const standings = Object.fromEntries(
+      categories.map(({ category, standing }) => [category, standing]),
+    )
+    expect(standings).toMatchObject({ cremeDe: 'secondHand', nocino: 'remembered' })
+  })
+})
+
+describe('sweetening, of the doubt about the room of sugar', () => {
+  const { sweeten: request } = sampleRequests
+  const fine = { volumeMl: 1e-9, strengthPctVol: 1e-9 }
+
+  it('is 0.005 ml for each gram, and what follows from it', () => {
+    const at = { ...request, fineness: fine }
+    const { value: sugarG, uncertainty } = found(at, 'sugarToAdd')
+    const { value: resultMl } = found(at, 'result')
+    const roomMl = 0.005 * sugarG
+    expect(sugarG / resultMl).toBeCloseTo(0.2, 6)
+    expect(uncertainty).toBeCloseTo(0.2 * roomMl, 6)
+    expect(found(at, 'result').uncertainty).toBeCloseTo(roomMl, 6)
+    expect(found(at, 'sugarRoom').uncertainty).toBeCloseTo(roomMl, 6)
+    expect(found(at, 'sugarRoom').value).toBeCloseTo(resultMl - 1000, 6)
+    const after = found(at, 'strengthAfter')
+    expect(after.value).toBeCloseTo((40 * 1000) / resultMl, 6)
+    expect(after.uncertainty).toBeCloseTo((after.value * roomMl) / resultMl, 6)
+  })
+
+  it('knows the sugar that was in it to 5 g/L, and that nothing was in it exactly', () => {
+    const sweet = measure({ ...request, sugarGPerL: 50 })
+    expect(sweet.inputs).toContainEqual({ name: 'sugarGPerL', value: 50, uncertainty: 5 })
+    expect(measure(request).inputs).toContainEqual({ name: 'sugarGPerL', value: 0 })
+    // (1000 + 0.62 m) · 0.2 = S + m, of sugar that takes 0.62 ml/g: m falls by 1/(1 − 0.124) of S.
+    const { uncertainty } = found({ ...request, sugarGPerL: 50, fineness: fine }, 'sugarToAdd')
+    expect(uncertainty).toBeCloseTo(5 / (1 - 0.2 * 0.62), 1)
+  })
+
+  it('tells the grams that do not dissolve, sugar that was there among them', () => {
+    const strong = { ...request, strengthPctVol: 60, targetSugarGPerL: 500 }
+    for (const sugarGPerL of [0, 100]) {
+      const { undissolvedG } = sweeten({ ...strong, sugarGPerL })
+      expect(measure({ ...strong, sugarGPerL }).notes).toEqual([
+        { code: 'undissolved', value: expect.closeTo(undissolvedG, 6), dimension: 'mass' },
+        { code: 'strongSpirit', value: 40, dimension: 'strength' },
+      ])
+    }
+  })
+})
+
+describe('a refractometer', () => {
+  const { refractometer } = sampleRequests
+
+  it('tells how much 10 % vol of spirit alone would show, and what the book is to keep', () => {
+    const { notes: said, reading } = measure(refractometer)
+    // 8 % of ethanol by mass refracts as 3.5 % of sugar, both 1.338 (CRC Handbook).
+    expect(said).toEqual([
+      { code: 'spiritMisleads', value: expect.closeTo(3.5, 1), dimension: 'brix' },
+    ])
+    const { value } = found(refractometer, 'brix')
+    expect(reading).toEqual({ instrument: 'refractometer', brix: value, temperatureC: 25 })
+  })
+
+  it('is no surer than the correction, where it makes one', () => {
+    const fine = { ...refractometer, fineness: { brix: 1e-9, temperatureC: 1e-9 } }
+    expect(found(fine, 'brix').uncertainty).toBeCloseTo(0.02, 6)
+    expect(found({ ...fine, isCompensated: true }, 'brix').uncertainty).toBeCloseTo(0, 6)
+  })
+
+  it('gives the sugar of a syrup of that degree at 20 °C', () => {
+    const request = { ...refractometer, brix: 50, isCompensated: true }
+    // ICUMSA: 50 °Bx is 1229.65 kg/m³ at 20 °C.
+    expect(found(request, 'densityAt20').value).toBeCloseTo(1229.65, 2)
+    expect(found(request, 'sugar').value).toBeCloseTo(614.825, 2)
+    const fine = { ...request, fineness: { brix: 1e-9 } }
+    expect(found(fine, 'densityAt20').uncertainty).toBeCloseTo(0.1, 6)
+    expect(found(fine, 'sugar').uncertainty).toBeCloseTo(0.05, 6)
+  })
+
+  it.each([
+    [{ brix: 86 }, 'refractometer reading', 86, 85, '°Bx'],
+    [{ temperatureC: 41 }, 'temperature of the prism', 41, 40, '°C'],
+  ])('that compensates refuses %o', (shown, quantity, value, high, unit) => {
+    const request = { ...refractometer, ...shown, isCompensated: true }
+    expect(() => measure(request)).toThrowError(
+      expect.objectContaining({
+        details: expect.objectContaining({ quantity, value, low: 0, high, unit }),
+      }),
+    )
+  })
+})
+
+describe('syrup by its sugar', () => {
+  it('is what syrup of 50 °Bx is', () => {
+    const request = sampleRequests.syrupOfSugar
+    expect(found(request, 'brix').value).toBeCloseTo(50, 2)
+    expect(found(request, 'density').value).toBeCloseTo(1229.65, 1)
+    expect(found(request, 'densityAt20').value).toBeCloseTo(1229.65, 1)
+    expect(found({ ...request, sugarGPerL: 0 }, 'brix').value).toBeCloseTo(0, 9)
+  })
+})
+
+describe('a reduction drawn', () => {
+  const { reduceByVolume, reduceByWeight: weighed, reduceToVolume: filled } = sampleRequests
+
+  it.each([reduceByVolume, weighed, filled])('$instrument has the amounts it tells', (request) => {
+    const { picture } = measure(request)
+    const value = (quantity: BenchQuantity) => found(request, quantity).value
+    const result = quantities(request).includes('result') ? value('result') : filled.resultMl
+    const spiritMl = {
+      reduceByVolume: 1000,
+      reduceByWeight: 807 / 0.80742,
+      reduceToVolume: filled.resultMl - value('water') + value('contraction'),
+    }
+    expect(picture).toEqual({
+      kind: 'dilution',
+      spiritMl: expect.closeTo(spiritMl[request.instrument], 1),
+      spiritPctVol: 96,
+      waterMl: value('water'),
+      resultMl: result,
+      resultPctVol: 40,
+      contractionMl: value('contraction'),
+    })
+    expect(value('waterMass')).toBeCloseTo(value('water') * 0.9982, 1)
+    expect(value('strengthReached')).toBeCloseTo(40, 2)
+  })
+
+  it('is told with what the straight rule would make, where that is 0.1 % vol off', () => {
+    expect(measure(reduceByVolume).notes).toEqual([
+      { code: 'strongSpirit', value: 40, dimension: 'strength' },
+      { code: 'straightRule', value: expect.closeTo(41.19, 1), dimension: 'strength' },
+    ])
+    // Hardly any water hardly contracts.
+    const little = { ...reduceByVolume, strengthPctVol: 30, targetPctVol: 29.5 }
+    expect(measure(little).notes).toEqual([])
+  })
+
+  it('may be off by 0.15 ml a litre of what it makes, however fine the jug', () => {
+    const fineness = { volumeMl: 1e-9, strengthPctVol: 1e-9 }
+    const fine = { ...reduceByVolume, fineness }
+    const ownMl = 0.00015 * found(fine, 'result').value
+    for (const quantity of ['water', 'waterMass', 'result', 'contraction'] as const)
+      expect(found(fine, quantity).uncertainty, quantity).toBeCloseTo(ownMl, 6)
+  })
+})
+
+describe('what an alcoholometer makes of a sweet liquid', () => {
+  const { apparentStrength: request } = sampleRequests
+  const noted = (at: Partial<typeof request>) => measure({ ...request, ...at }).notes
+
+  it('is as sure as the density is, by the slope of the spirit table there', () => {
+    for (const [strengthPctVol, sugarGPerL] of [
+      [40, 100],
+      [80, 20],
+    ] as const) {
+      const at = { ...request, strengthPctVol, sugarGPerL }
+      const shown = found(at, 'shownStrength')
+      const perPctVol = slope(
+        (pctVol) =>
+          densityOfSpirit({ massFraction: massFractionOfStrength(pctVol), temperatureC: 20 }),
+        shown.value,
+        0.1,
+      )
+      const byDensity = found(at, 'density').uncertainty / Math.abs(perPctVol)
+      expect(shown.uncertainty / byDensity).toBeCloseTo(1, 1)
+    }
+  })
+
+  it('has 0.005 ml of doubt for each gram of sugar in its density', () => {
+    const fineness = { strengthPctVol: 1e-9, sugarGPerL: 1e-9, temperatureC: 1e-9 }
+    const { value, uncertainty } = found({ ...request, fineness }, 'density')
+    expect(uncertainty).toBeCloseTo(value * 0.1 * 0.005, 6)
+  })
+
+  it('is off the scale of what is denser than water or lighter than ethanol', () => {
+    const dense = { strengthPctVol: 30, sugarGPerL: 250 }
+    const off = found({ ...request, ...dense }, 'offScale')
+    expect(off.uncertainty).toBe(found({ ...request, ...dense }, 'density').uncertainty)
+    expect(noted(dense)).toEqual([
+      { code: 'floatsOffScale', value: off.value, dimension: 'density' },
+    ])
+    const warm = { strengthPctVol: 99.5, sugarGPerL: 0, temperatureC: 30 }
+    const massFraction = massFractionOfStrength(99.5)
+    // The glass has grown by 250 millionths, and its scale ends at 100 % vol.
+    const shown = 1.00025 * densityOfSpirit({ massFraction, temperatureC: 30 })
+    const lightKgPerM3 = densityOfSpirit({ massFraction: 1, temperatureC: 20 }) - shown
+    expect(lightKgPerM3).toBeGreaterThan(0)
+    expect(found({ ...request, ...warm }, 'offScale').value).toBeCloseTo(lightKgPerM3, 6)
+    expect(noted(warm)).toEqual([
+      { code: 'sinksOffScale', value: expect.closeTo(lightKgPerM3, 6), dimension: 'density' },
+      { code: 'strongSpirit', value: 40, dimension: 'strength' },
+    ])
+  })
+})
+
+describe('a sweet liquid by two instruments', () => {
+  const { hydrometerAndRefractometer: request, boilOff } = sampleRequests
+
+  it('counts the thermometer besides the instruments', () => {
+    for (const sample of [request, boilOff]) {
+      const at = (temperatureC: number) =>
+        found({ ...sample, fineness: { temperatureC } }, 'strength').uncertainty
+      const own = at(1e-9)
+      const { value: warm } = found({ ...sample, temperatureC: 22 }, 'strength')
+      const { value: cold } = found({ ...sample, temperatureC: 18 }, 'strength')
+      expect(at(2)).toBeCloseTo(Math.hypot(own, (warm - cold) / 2), 6)
+    }
+  })
+
+  it('has a band about each line as wide as the instrument is coarse', () => {
+    const bands = (fineness: { densityKgPerM3: number; brix: number }) => {
+      const { picture } = measure({ ...request, fineness })
+      if (picture?.kind !== 'crossing') throw new Error('no crossing lines')
+      return [picture.density, picture.refraction].map((line) => {
+        const { lowGPerL, highGPerL } = line[7]!
+        return highGPerL - lowGPerL
+      })
+    }
+    const [usualDensity, usualBrix] = bands({ densityKgPerM3: 4, brix: 4 })
+    const [twiceDensity, twiceBrix] = bands({ densityKgPerM3: 8, brix: 8 })
+    // What the model itself may be off hardly counts beside instruments so coarse.
+    expect(twiceDensity! / usualDensity!).toBeCloseTo(2, 0)
+    expect(twiceBrix! / usualBrix!).toBeCloseTo(2, 0)
+    // A gram of sugar in a litre makes it denser by about 0.38 kg/m³.
+    expect(usualDensity!).toBeGreaterThan(8 / 0.42)
+    expect(usualDensity!).toBeLessThan(8 / 0.34)
+    const fine = bands({ densityKgPerM3: 1e-9, brix: 1e-9 })
+    // 0.2 °Bx of the method's own to either side, of about 0.08 °Bx for each g/L.
+    expect(fine[1]!).toBeGreaterThan(0.4 / 0.1)
+    expect(fine[1]!).toBeLessThan(0.4 / 0.06)
+  })
+
+  it('draws strengths from 10 below to 10 % vol above the answer', () => {
+    const { picture } = measure(request)
+    if (picture?.kind !== 'crossing') throw new Error('no crossing lines')
+    const { value } = found(request, 'strength')
+    const strengths = picture.density.map((point) => point.strengthPctVol)
+    expect(strengths).toHaveLength(15)
+    expect(strengths[0]).toBeCloseTo(value - 10, 6)
+    expect(strengths[14]).toBeCloseTo(value + 10, 6)
+    expect(measure(request).reading).toEqual(request)
+  })
+
+  it('says by how much the readings miss every liquid, at the edge of what can be', () => {
+    expect(notes(request)).not.toContain('atTheEdge')
+    // Water shows 0 °Bx and 998.2 kg/m³; half a tenth of a degree less is noise.
+    const edge = { ...request, densityKgPerM3: 998.2, brix: -0.05 }
+    const note = measure(edge).notes.find(({ code }) => code === 'atTheEdge')
+    expect(note?.dimension).toBe('brix')
+    expect(note?.value).toBeCloseTo(0.05, 2)
   })
 })
