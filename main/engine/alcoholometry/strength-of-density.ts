@@ -22,7 +22,10 @@ import {
 } from './density-of-spirit.ts'
 import { strengthOfMassFraction } from './strength.ts'
 
-/** kg/m³ per unit of mass fraction; flatter than this, the density does not tell the strength. */
+/**
+ * kg/m³ per unit of mass fraction; flatter than this, the density does not tell the strength.
+ * From −7.3 °C up no spirit is so flat.
+ */
 const flattestSlope = -60
 
 /** kg/m³; the great terms of the equation cancel to about 1e-10. */
@@ -43,7 +46,7 @@ export function massFractionOfDensity(measured: MeasuredDensity): number {
   const where = ` at ${temperatureC} °C`
   requireRange(quantity, densityKgPerM3, ethanol - rounding, water + rounding, 'kg/m³', where)
   const massFraction = solveMassFraction(profile, densityKgPerM3, ethanol, water)
-  if (temperatureC < 0 && densitySlopeOn(profile, massFraction) > flattestSlope)
+  if (densitySlopeOn(profile, massFraction) > flattestSlope)
     throw new DomainError(
       'ambiguous',
       `${quantity}${where} is ${densityKgPerM3} kg/m³, where many strengths share it; warm it first`,

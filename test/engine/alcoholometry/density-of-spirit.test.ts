@@ -1,6 +1,12 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { densityOfSpirit } from '../../../main/engine/alcoholometry/density-of-spirit.ts'
+import {
+  densityOfSpirit,
+  densityOn,
+  densityProfile,
+  densitySlopeOn,
+  ethanolDensityKgPerM3,
+} from '../../../main/engine/alcoholometry/density-of-spirit.ts'
 import { massFractionOfStrength } from '../../../main/engine/alcoholometry/strength.ts'
 import { checksOf, missesOf } from '../../references/check-tables.ts'
 import { physicsChecks } from '../../references/physics-checks.ts'
@@ -93,5 +99,38 @@ describe('densityOfSpirit', () => {
     expect(densityOfSpirit(Object.freeze({ massFraction: 0.4, temperatureC: 12 }))).toBeGreaterThan(
       900,
     )
+  })
+})
+
+describe('the density at one temperature', () => {
+  it('is the sum of powers of the mass fraction', () => {
+    // 3 + 5 · 0.5 + 8 · 0.25
+    expect(densityOn([3, 5, 8], 0.5)).toBe(7.5)
+    expect(densityOn([3, 5, 8], 0)).toBe(3)
+    expect(densityOn([3, 5, 8], 1)).toBe(16)
+  })
+
+  it('has the slope of that sum', () => {
+    // 5 + 2 · 8 · 0.5 + 3 · 2 · 0.25
+    expect(densitySlopeOn([3, 5, 8, 2], 0.5)).toBe(14.5)
+    for (const temperatureC of [-10, 15.56, 20, 35]) {
+      const profile = densityProfile(temperatureC)
+      for (const massFraction of [0.05, 0.3, 0.7, 0.95]) {
+        const up = densityOn(profile, massFraction + 1e-5)
+        const down = densityOn(profile, massFraction - 1e-5)
+        const slope = densitySlopeOn(profile, massFraction)
+        expect(slope).toBeCloseTo((up - down) / 2e-5, 3)
+      }
+    }
+  })
+
+  it('of pure ethanol at 20 °C defines strength', () => {
+    expect(ethanolDensityKgPerM3).toBeCloseTo(789.2391, 4)
+  })
+
+  it('is the same however near 20 °C it is asked for', () => {
+    const [near, there] = [densityProfile(20 + 1e-9), densityProfile(20)]
+    expect(near).toHaveLength(there.length)
+    expect(densityOn(near, 0.4)).toBeCloseTo(densityOn(there, 0.4), 7)
   })
 })

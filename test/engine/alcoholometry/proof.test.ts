@@ -10,6 +10,7 @@ import {
   trueProof,
   volumeAtSixtyFahrenheit,
 } from '../../../main/engine/alcoholometry/proof.ts'
+import { massFractionOfStrength } from '../../../main/engine/alcoholometry/strength.ts'
 import { checksOf, missesOf } from '../../references/check-tables.ts'
 import { physicsChecks } from '../../references/physics-checks.ts'
 
@@ -41,6 +42,29 @@ describe('trueProof', () => {
     expect(trueProof({ readingProof: 80, temperatureF: 60 })).toBeCloseTo(80, 8)
   })
 
+  it('works to the edges of its range', () => {
+    // Within the reach of the equation: −20 and 40 °C.
+    expect(trueProof({ readingProof: 100, temperatureF: -4 })).toBeGreaterThan(120)
+    expect(trueProof({ readingProof: 100, temperatureF: 104 })).toBeLessThan(85)
+    for (const temperatureF of [-4.1, 104.1])
+      expect(() => trueProof({ readingProof: 100, temperatureF })).toThrow(RangeError)
+  })
+
+  it('is of the spirit that has, at that temperature, the density in which the glass floats', () => {
+    for (const [readingProof, temperatureF] of [
+      [60, 41],
+      [100, 77],
+      [150, 95],
+    ] as const) {
+      const temperatureC = ((temperatureF - 32) * 5) / 9
+      const massFraction = massFractionOfProof(trueProof({ readingProof, temperatureF }))
+      const shown = { massFraction: massFractionOfProof(readingProof), temperatureC: sixtyC }
+      const growth = 1 + 25e-6 * (temperatureC - sixtyC)
+      const floatsIn = densityOfSpirit(shown) / growth
+      expect(densityOfSpirit({ massFraction, temperatureC })).toBeCloseTo(floatsIn, 8)
+    }
+  })
+
   it('refuses 110 °F and 201 proof', () => {
     expect(() => trueProof({ readingProof: 80, temperatureF: 110 })).toThrow(
       'temperature is 110 °F, must be -4 to 104 °F',
@@ -54,6 +78,11 @@ describe('strengthOfProof', () => {
   it('is above half the proof by 0.04 at 10 % vol, 0.073 at 30, 0.061 at 50, 0.016 at 90', () => {
     const lift = [10, 30, 50, 90].map((pctVol) => strengthOfProof(2 * pctVol) - pctVol)
     expect(lift.map((value) => Number(value.toFixed(3)))).toEqual([0.038, 0.073, 0.061, 0.016])
+  })
+
+  it('is nothing of water, and all of ethanol', () => {
+    expect([0, 200].map(strengthOfProof)).toEqual([0, 100])
+    expect([0, 100].map(proofOfStrength)).toEqual([0, 200])
   })
 
   it('is undone by proofOfStrength', () => {
@@ -70,6 +99,20 @@ describe('volumeAtSixtyFahrenheit', () => {
     const volume = volumeAtSixtyFahrenheit({ volumeMl: 1000, strengthPctVol: 40, temperatureC: 20 })
     expect(volume).toBeGreaterThan(996.5)
     expect(volume).toBeLessThan(997.5)
+  })
+
+  it('keeps the weight', () => {
+    for (const [strengthPctVol, temperatureC] of [
+      [0, 40],
+      [60, -20],
+      [96, 30],
+    ] as const) {
+      const massFraction = massFractionOfStrength(strengthPctVol)
+      const there = densityOfSpirit({ massFraction, temperatureC })
+      const atSixty = densityOfSpirit({ massFraction, temperatureC: sixtyC })
+      const volume = volumeAtSixtyFahrenheit({ volumeMl: 500, strengthPctVol, temperatureC })
+      expect(volume).toBeCloseTo((500 * there) / atSixty, 8)
+    }
   })
 
   it('leaves a volume measured at 60 °F as it is', () => {

@@ -1,10 +1,12 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
+import { densityOfSpirit } from '../../../main/engine/alcoholometry/density-of-spirit.ts'
 import {
   reduce,
   reduceByWeight,
   reduceToVolume,
 } from '../../../main/engine/alcoholometry/reduce.ts'
+import { massFractionOfStrength } from '../../../main/engine/alcoholometry/strength.ts'
 import { describeSolution } from '../../../main/engine/solution/describe-solution.ts'
 import { composeSolution } from '../../../main/engine/solution/compose-solution.ts'
 import { checksOf, missesOf } from '../../references/check-tables.ts'
@@ -148,5 +150,47 @@ describe('reduceByWeight', () => {
     expect(byWeight.waterG).toBeCloseTo(byVolume.waterG, 9)
     expect(byWeight.resultG).toBeCloseTo(1000 + byVolume.waterG, 9)
     expect(byWeight.spiritMl).toBeCloseTo(1000 / 0.80742, 1)
+  })
+})
+
+describe('a reduction of a kilogram', () => {
+  it.each([
+    [96, 40],
+    [100, 0.1],
+    [15, 1],
+    [40, 40],
+  ])('from %f to %f %% vol keeps its ethanol: mass · (p1 / p2 − 1) of water', (from, to) => {
+    const strengths = { strengthPctVol: from, targetPctVol: to }
+    const [p1, p2] = [massFractionOfStrength(from), massFractionOfStrength(to)]
+    const gPerMl = (massFraction: number) =>
+      densityOfSpirit({ massFraction, temperatureC: 20 }) / 1000
+    const waterG = 1000 * (p1 / p2 - 1)
+    const spiritMl = 1000 / gPerMl(p1)
+    const waterMl = waterG / gPerMl(0)
+    const resultMl = (1000 + waterG) / gPerMl(p2)
+    // The amounts reach a million ml: to a millionth of each.
+    const near = (value: number) => expect.closeTo(value, value > 1e5 ? 2 : 6)
+    const reduced = {
+      waterG: near(waterG),
+      waterMl: near(waterMl),
+      resultMl: near(resultMl),
+      contractionMl: near(spiritMl + waterMl - resultMl),
+    }
+    expect(reduce({ ...strengths, volumeMl: spiritMl })).toEqual(reduced)
+    expect(reduceByWeight({ ...strengths, massG: 1000 })).toEqual({
+      ...reduced,
+      spiritMl: near(spiritMl),
+      resultG: near(1000 + waterG),
+    })
+    expect(reduceToVolume({ ...strengths, resultMl })).toEqual({
+      ...reduced,
+      spiritMl: near(spiritMl),
+    })
+  })
+
+  it('refuses what is weaker than a thousandth', () => {
+    const weak = { volumeMl: 1000, strengthPctVol: 0.09, targetPctVol: 0.09 }
+    expect(() => reduce(weak)).toThrow('strength is 0.09 % vol, must be 0.1 to 100 % vol')
+    expect(reduce({ ...weak, strengthPctVol: 0.1, targetPctVol: 0.1 }).waterMl).toBeCloseTo(0, 9)
   })
 })

@@ -65,6 +65,34 @@ describe('massFractionOfDensity', () => {
     )
   })
 
+  it('tells every spirit at -7 °C, and at -8 °C all but those about 19 % by mass', () => {
+    const back = (massFraction: number, temperatureC: number) =>
+      massFractionOr('ambiguous', {
+        densityKgPerM3: densityOfSpirit({ massFraction, temperatureC }),
+        temperatureC,
+      })
+    for (let percent = 0; percent <= 100; percent += 1)
+      expect(back(percent / 100, -7), `${percent} %`).toBeCloseTo(percent / 100, 11)
+    expect([0.18, 0.19, 0.2].map((massFraction) => back(massFraction, -8))).toEqual([
+      'ambiguous',
+      'ambiguous',
+      'ambiguous',
+    ])
+    for (const massFraction of [0, 0.1, 0.3, 0.6, 1])
+      expect(back(massFraction, -8)).toBeCloseTo(massFraction, 11)
+  })
+
+  it('forgives the rounding of the great terms, and no more', () => {
+    const water = densityOfSpirit({ massFraction: 0, temperatureC: 20 })
+    const ethanol = densityOfSpirit({ massFraction: 1, temperatureC: 20 })
+    const of = (densityKgPerM3: number) =>
+      massFractionOfDensity({ densityKgPerM3, temperatureC: 20 })
+    expect(of(water + 5e-9)).toBeCloseTo(0, 9)
+    expect(of(ethanol - 5e-9)).toBeCloseTo(1, 9)
+    expect(() => of(water + 5e-8)).toThrow(RangeError)
+    expect(() => of(ethanol - 5e-8)).toThrow(RangeError)
+  })
+
   it('refuses densities that no spirit has, with the range at that temperature', () => {
     expect(() => strengthOfDensity({ densityKgPerM3: 999, temperatureC: 20 })).toThrow(
       'density of spirit at 20 °C is 999 kg/m³, must be 789.2391 to 998.2012 kg/m³',

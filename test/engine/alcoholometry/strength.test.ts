@@ -1,8 +1,11 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
+import { densityProfile } from '../../../main/engine/alcoholometry/density-of-spirit.ts'
 import {
   massFractionOfStrength,
+  massFractionOfVolumeShare,
   strengthOfMassFraction,
+  volumeShareOfMassFraction,
 } from '../../../main/engine/alcoholometry/strength.ts'
 import { strengthChecks } from '../../references/trade-checks.ts'
 
@@ -45,5 +48,35 @@ describe('massFractionOfStrength', () => {
     expect(() => massFractionOfStrength(140)).toThrow('strength is 140 % vol, must be 0 to 100')
     expect(() => strengthOfMassFraction(1.01)).toThrow(RangeError)
     expect(() => strengthOfMassFraction(Number.NaN)).toThrow(RangeError)
+  })
+})
+
+describe('a share by volume at another temperature', () => {
+  it('is undone within 1e-12', () => {
+    fc.assert(
+      fc.property(
+        fc.double({ min: 0, max: 1, noNaN: true }),
+        fc.double({ min: -20, max: 40, noNaN: true }),
+        (share, temperatureC) => {
+          const profile = densityProfile(temperatureC)
+          const massFraction = massFractionOfVolumeShare(profile, share)
+          expect(massFraction).toBeGreaterThanOrEqual(0)
+          expect(massFraction).toBeLessThanOrEqual(1)
+          const back = volumeShareOfMassFraction(profile, massFraction)
+          expect(Math.abs(back - share)).toBeLessThan(1e-12)
+        },
+      ),
+      { numRuns: 500 },
+    )
+  })
+
+  it('is nothing of water and all of ethanol', () => {
+    for (const temperatureC of [-20, 15.56, 40]) {
+      const profile = densityProfile(temperatureC)
+      expect(massFractionOfVolumeShare(profile, 0)).toBe(0)
+      expect(massFractionOfVolumeShare(profile, 1)).toBe(1)
+      expect(volumeShareOfMassFraction(profile, 0)).toBe(0)
+      expect(volumeShareOfMassFraction(profile, 1)).toBe(1)
+    }
   })
 })
