@@ -160,7 +160,7 @@ describe('a reduction of a kilogram', () => {
     [15, 1],
     [40, 40],
   ])('from %f to %f %% vol keeps its ethanol: mass · (p1 / p2 − 1) of water', (from, to) => {
-    const strengths = { strengthPctVol: from, targetPctVol: to }
+    const both = { strengthPctVol: from, targetPctVol: to }
     const [p1, p2] = [massFractionOfStrength(from), massFractionOfStrength(to)]
     const gPerMl = (massFraction: number) =>
       densityOfSpirit({ massFraction, temperatureC: 20 }) / 1000
@@ -176,13 +176,13 @@ describe('a reduction of a kilogram', () => {
       resultMl: near(resultMl),
       contractionMl: near(spiritMl + waterMl - resultMl),
     }
-    expect(reduce({ ...strengths, volumeMl: spiritMl })).toEqual(reduced)
-    expect(reduceByWeight({ ...strengths, massG: 1000 })).toEqual({
+    expect(reduce({ ...both, volumeMl: spiritMl })).toEqual(reduced)
+    expect(reduceByWeight({ ...both, massG: 1000 })).toEqual({
       ...reduced,
       spiritMl: near(spiritMl),
       resultG: near(1000 + waterG),
     })
-    expect(reduceToVolume({ ...strengths, resultMl })).toEqual({
+    expect(reduceToVolume({ ...both, resultMl })).toEqual({
       ...reduced,
       spiritMl: near(spiritMl),
     })
