@@ -13,6 +13,11 @@ export const compareMarkers = [
   'M-5.5 -2h3.5v-3.5h4v3.5h3.5v4h-3.5v3.5h-4v-3.5h-3.5z',
 ] as const
 
-/** A batch's own colour, brought near enough to the ink to be seen on either paper. */
+/** How much of a batch's own colour is in its line; the rest is ink, to be seen on either paper. */
+export const compareInk = { light: 0.7, dark: 0.5 } as const
+
 export const compareColour = (colour: string): string =>
-  `light-dark(color-mix(in oklab, ${colour} 78%, var(--ink)), color-mix(in oklab, ${colour} 50%, var(--ink)))`
+  `light-dark(${withInk(colour, compareInk.light)}, ${withInk(colour, compareInk.dark)})`
+
+const withInk = (colour: string, share: number) =>
+  `color-mix(in oklab, ${colour} ${share * 100}%, var(--ink))`

@@ -18,6 +18,7 @@ import {
 } from 'recharts'
 import type { SightLine } from '../../shared/schemas/bench.ts'
 import { useQuantities } from '../parts/quantity/use-quantities.ts'
+import { crossingInk } from './crossing-ink.ts'
 import { crossingRows, crossingTicks } from './crossing-rows.ts'
 import styles from './crossing-lines.module.css'
 
@@ -32,8 +33,6 @@ export interface CrossingLinesProps {
 
 /** Measured before the first layout, and in tests that have none. */
 const firstSize = { width: 520, height: 300 }
-
-const ink = { density: 'var(--ink)', refraction: 'var(--action)' } as const
 
 export function CrossingLines(props: CrossingLinesProps) {
   const { density, refraction, strengthPctVol, sugarGPerL, description } = props
@@ -104,17 +103,17 @@ export function CrossingLines(props: CrossingLinesProps) {
               key={`${name} band`}
               dataKey={`${name}Band`}
               stroke="none"
-              fill={ink[name]}
+              fill={crossingInk[name].color}
               fillOpacity={0.16}
             />
           ))}
-          <Line {...still} dataKey="density" stroke={ink.density} strokeWidth={2} />
+          <Line {...still} dataKey="density" stroke={crossingInk.density.color} strokeWidth={2} />
           <Line
             {...still}
             dataKey="refraction"
-            stroke={ink.refraction}
+            stroke={crossingInk.refraction.color}
             strokeWidth={2}
-            strokeDasharray="7 4"
+            strokeDasharray={crossingInk.refraction.dash}
           />
           <ReferenceLine
             {...from}
@@ -149,7 +148,7 @@ export function CrossingLines(props: CrossingLinesProps) {
   )
 }
 
-function Key({ name, words }: { name: keyof typeof ink; words: string }) {
+function Key({ name, words }: { name: keyof typeof crossingInk; words: string }) {
   return (
     <span className={styles.key}>
       <svg width={30} height={10} viewBox="0 0 30 10">
@@ -158,9 +157,9 @@ function Key({ name, words }: { name: keyof typeof ink; words: string }) {
           x2={30}
           y1={5}
           y2={5}
-          stroke={ink[name]}
+          stroke={crossingInk[name].color}
           strokeWidth={2}
-          strokeDasharray={name === 'refraction' ? '7 4' : undefined}
+          strokeDasharray={crossingInk[name].dash}
         />
       </svg>
       {words}
