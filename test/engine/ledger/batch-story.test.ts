@@ -35,12 +35,14 @@ const lines: (readonly [number, Deed])[] = [
     },
   ],
 ]
-const { cellar, steps } = folded(lines)
-const own = stepsOf(steps, batchId)
+function story() {
+  const { cellar, steps } = folded(lines)
+  return { cellar, own: stepsOf(steps, batchId) }
+}
 
 describe('stepsOf', () => {
   it('finds the moves that touch the batch, whether or not they name it', () => {
-    expect(own.map((step) => step.recorded.move.kind)).toEqual([
+    expect(story().own.map((step) => step.recorded.move.kind)).toEqual([
       'charge',
       'pourSpirit',
       'drawOff',
@@ -54,7 +56,7 @@ describe('stepsOf', () => {
 
 describe('jarSpans', () => {
   it('tells which jar held the batch at which stage, and for how long', () => {
-    const spans = jarSpans(own, batchId, at(60))
+    const spans = jarSpans(story().own, batchId, at(60))
     expect(spans.map(({ jarId, stage, fromMs, toMs }) => [jarId, stage, fromMs, toMs])).toEqual([
       ['jar', 'steeping', at(1), at(43)],
       ['first', 'drawnOff', at(43), at(51)],
@@ -66,10 +68,13 @@ describe('jarSpans', () => {
 })
 
 describe('curveOf', () => {
-  const times = sampleTimes(own, at(60), 40)
-  const curves = curveOf(own, batchId, times)
+  function curvesOfStory() {
+    const { own } = story()
+    return curveOf(own, batchId, sampleTimes(own, at(60), 40))
+  }
 
   it('has a line for the whole and one for each jar, with rising times', () => {
+    const curves = curvesOfStory()
     expect([...curves.keys()].sort()).toEqual(['demijohn', 'first', 'jar', 'second', 'whole'])
     for (const samples of curves.values())
       for (const [index, sample] of samples.entries())
@@ -77,7 +82,7 @@ describe('curveOf', () => {
   })
 
   it('falls from the strength poured, fast at first, towards its resting value', () => {
-    const jar = curves.get('jar') ?? []
+    const jar = curvesOfStory().get('jar') ?? []
     const strengthOn = (day: number) =>
       jar.findLast(({ atMs }) => atMs <= at(day))?.strengthPctVol ?? 0
     expect(strengthOn(1)).toBeCloseTo(70, 6)
@@ -86,13 +91,75 @@ describe('curveOf', () => {
   })
 
   it('keeps married liquid as it was married', () => {
-    const samples = curves.get('demijohn') ?? []
+    const samples = curvesOfStory().get('demijohn') ?? []
     expect(new Set(samples.map(({ strengthPctVol }) => strengthPctVol.toFixed(9))).size).toBe(1)
+  })
+})
+
+describe('the whole of a batch', () => {
+  const bottled: typeof lines = [
+    ...lines,
+    [
+      60,
+      {
+        kind: 'bottle',
+        batchId,
+        fromJarId: 'demijohn',
+        bottleLotId: 'lot',
+        bottleSizeMl: 500,
+        count: 3,
+      },
+    ],
+    [61, { kind: 'openBottle', bottleLotId: 'lot', openedId: 'opened' }],
+    [62, { kind: 'pourGlass', openedId: 'opened', volumeMl: 100 }],
+    [63, { kind: 'drawBottle', bottleLotId: 'lot', count: 1 }],
+  ]
+  const wholeAt = (told: typeof lines, day: number, of = batchId) => {
+    const { steps } = folded(told)
+    return curveOf(stepsOf(steps, batchId), of, [at(day)]).get('whole')?.[0]
+  }
+  const mlAt = (day: number) => wholeAt(bottled, day)?.volumeMl ?? 0
+
+  it('counts what stands in bottles, and in an opened one, until it is drunk', () => {
+    expect(mlAt(60)).toBeCloseTo(mlAt(59), 3)
+    expect(mlAt(61)).toBeCloseTo(mlAt(60), 3)
+    expect(mlAt(61) - mlAt(62)).toBeCloseTo(100, 1)
+    expect(mlAt(62) - mlAt(63)).toBeCloseTo(500, 1)
+    expect(wholeAt(bottled, 63)?.strengthPctVol).toBeCloseTo(
+      wholeAt(bottled, 59)?.strengthPctVol ?? 0,
+      6,
+    )
+  })
+
+  it('counts nothing of another batch', () => {
+    const both: typeof lines = [
+      [0, buySpirit('more', 1000, 40)],
+      ...bottled,
+      [64, { kind: 'pourSpirit', batchId: 'other', jarId: 'theirs', lotId: 'more', volumeMl: 700 }],
+      [
+        65,
+        {
+          kind: 'bottle',
+          batchId: 'other',
+          fromJarId: 'theirs',
+          bottleLotId: 'their-lot',
+          bottleSizeMl: 500,
+          count: 1,
+        },
+      ],
+      [66, { kind: 'openBottle', bottleLotId: 'their-lot', openedId: 'their-bottle' }],
+    ]
+    const { steps } = folded(both)
+    const ml = (of: string, day: number) =>
+      curveOf(steps, of, [at(day)]).get('whole')?.[0]?.volumeMl ?? 0
+    expect(ml(batchId, 66)).toBeCloseTo(mlAt(63), 6)
+    expect(ml('other', 66)).toBeCloseTo(700, 1)
   })
 })
 
 describe('yieldOf', () => {
   it('counts fruit without its refuse, sugar, and the share of ethanol in hand', () => {
+    const { own, cellar } = story()
     const found = yieldOf(own, cellar, batchId)
     expect(found.fruitG).toBe(1220)
     expect(found.sugarAddedG).toBeCloseTo(400, 6)

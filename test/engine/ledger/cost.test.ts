@@ -111,6 +111,76 @@ describe('costsOf', () => {
     expect([drunk.minor, given.minor]).toEqual([expect.closeTo(500, 6), expect.closeTo(1000, 6)])
   })
 
+  const inBatch = { batchId }
+  const lost = { kind: 'discard' } as const
+  const half = (jarId: string): Priced => [
+    0,
+    { kind: 'pourSpirit', ...inBatch, jarId, lotId: 'spirit', volumeMl: 500 },
+  ]
+  /** Two jars of the batch with half a litre at 500 each; the fruit in the first is spent. */
+  const twoJars: readonly Priced[] = [
+    [0, priced(buySpirit('spirit', 2000, 40), 2000)],
+    [0, priced(buyFruit('fruit', 'sour_cherry', 500), 300)],
+    half('a'),
+    half('b'),
+    [0, { kind: 'charge', ...inBatch, jarId: 'a', lotId: 'fruit', massG: 500, cut: 'whole' }],
+    [40, { kind: 'drawOff', ...inBatch, fromJarId: 'a', toJarId: 'c' }],
+  ]
+
+  it('leaves what spent fruit cost on the batch’s jars by their mass', () => {
+    const { places, wasted } = costs([
+      ...twoJars,
+      [41, { ...lost, from: { jarId: 'a', part: 'all' } }],
+    ])
+    const [b, c] = ['jar:b', 'jar:c'].map((place) => places.get(place)?.minor ?? 0) as [
+      number,
+      number,
+    ]
+    expect(b + c).toBeCloseTo(1300, 6)
+    // Both jars had 500 or less of their own; each took a part of what was left in the first.
+    expect(b).toBeGreaterThan(500)
+    expect(wasted.minor).toBe(0)
+    expect(places.has('jar:a')).toBe(false)
+  })
+
+  it('goes to the bottles where no jar is left, then to the opened ones, then is lost', () => {
+    const bottled: readonly Priced[] = [
+      ...twoJars.filter(([, { kind }]) => kind !== 'charge' && kind !== 'drawOff'),
+      [
+        1,
+        {
+          kind: 'bottle',
+          ...inBatch,
+          fromJarId: 'b',
+          bottleLotId: 'lot',
+          bottleSizeMl: 250,
+          count: 2,
+        },
+      ],
+      [2, { kind: 'charge', ...inBatch, jarId: 'a', lotId: 'fruit', massG: 500, cut: 'whole' }],
+    ]
+    const fruitGone: Priced = [3, { ...lost, from: { jarId: 'a', part: 'all' } }]
+    // All that stood in the jar is thrown out: the liquid’s share is wasted, the fruit’s stays.
+    const { places, wasted } = costs([...bottled, fruitGone])
+    const inBottles = places.get('bottles:lot')?.minor ?? 0
+    expect(inBottles).toBeGreaterThan(499)
+    expect(inBottles + wasted.minor).toBeCloseTo(1300, 6)
+    const opened: readonly Priced[] = [
+      ...bottled,
+      [2.5, { kind: 'openBottle', bottleLotId: 'lot', openedId: 'one' }],
+      [2.6, { kind: 'drawBottle', bottleLotId: 'lot', count: 1 }],
+    ]
+    const toOpened = costs([...opened, fruitGone])
+    expect(toOpened.drunk.minor).toBeCloseTo(250, 6)
+    expect((toOpened.places.get('opened:one')?.minor ?? 0) + toOpened.wasted.minor).toBeCloseTo(
+      1050,
+      6,
+    )
+    const nothingLeft = costs([...opened, [2.7, { kind: 'pourGlass', openedId: 'one' }], fruitGone])
+    expect([...nothingLeft.places.keys()].filter((place) => !place.startsWith('lot:'))).toEqual([])
+    expect(nothingLeft.wasted.minor + nothingLeft.drunk.minor).toBeCloseTo(1300, 6)
+  })
+
   it('says where a price is missing, and only there', () => {
     const { places, spent } = costs([
       [0, buySpirit('gift', 500, 40)],

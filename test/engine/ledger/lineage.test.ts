@@ -73,25 +73,26 @@ const fill = (batchId: string, fromJarId: string, bottleLotId: string, count: nu
 })
 
 /** Two spirits and the tap in one jar; two litres bottled, one bottle drunk; a litre stays. */
-const married = folded([
-  [0, buySpirit('strong', 5000, 96)],
-  [0, buySpirit('weak', 5000, 40)],
-  [1, pour('b', 'big', 'strong', 1000)],
-  [2, pour('b', 'big', 'weak', 1000)],
-  [3, water('b', 'big', 1000)],
-  [4, fill('b', 'big', 'shelf', 4)],
-  [5, { kind: 'drawBottle', bottleLotId: 'shelf', count: 1 }],
-])
+const married = () =>
+  folded([
+    [0, buySpirit('strong', 5000, 96)],
+    [0, buySpirit('weak', 5000, 40)],
+    [1, pour('b', 'big', 'strong', 1000)],
+    [2, pour('b', 'big', 'weak', 1000)],
+    [3, water('b', 'big', 1000)],
+    [4, fill('b', 'big', 'shelf', 4)],
+    [5, { kind: 'drawBottle', bottleLotId: 'shelf', count: 1 }],
+  ])
 
 describe('lineageBack', () => {
   it('finds in a bottle what each purchase and the tap brought, kind by kind', () => {
-    const { origins, nodes, links } = lineageBack(married, bottlesPlace('shelf'))
+    const { origins, nodes, links } = lineageBack(married(), bottlesPlace('shelf'))
     expect(origins.map(({ key }) => key).toSorted()).toEqual([
       'lot:strong',
       'lot:weak',
       'outside:tap',
     ])
-    const lot = married.cellar.bottles.get('shelf')
+    const lot = married().cellar.bottles.get('shelf')
     if (!lot) throw new Error('no bottles')
     const filled = massOf(lot.perBottle) * lot.filledCount
     expect(massOf(total(origins))).toBeCloseTo(filled, 6)
@@ -149,7 +150,7 @@ describe('lineageBack', () => {
   })
 
   it('says nothing of a place that never was', () => {
-    expect(lineageBack(married, 'bottles:none')).toEqual({
+    expect(lineageBack(married(), 'bottles:none')).toEqual({
       nodes: [],
       links: [],
       origins: [],
@@ -160,7 +161,7 @@ describe('lineageBack', () => {
 
 describe('lineageForward', () => {
   it('finds where a spirit went: the pantry, the jar, the shelf, the glass', () => {
-    const { origins, destinations, nodes } = lineageForward(married, lotPlace('strong'))
+    const { origins, destinations, nodes } = lineageForward(married(), lotPlace('strong'))
     const ethanol = (key: string) => shareOf(destinations, key).ethanolG
     const bought = ethanol('lot:strong') / 4
     expect(total(destinations).ethanolG).toBeCloseTo(5 * bought, 6)
