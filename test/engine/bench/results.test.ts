@@ -121,6 +121,15 @@ describe('what an alcoholometer shows', () => {
     expect(notes({ ...alcoholometer, readingPctVol, temperatureC: 20 })).toEqual(codes)
   })
 
+  it('tells how much 10 g/L of sugar would hide: about 0.27 % vol for each g/L', () => {
+    const [, note] = measure({ ...alcoholometer, temperatureC: 20 }).notes
+    expect(note).toEqual({
+      code: 'sugarMisleads',
+      value: expect.closeTo(2.7, 0),
+      dimension: 'strength',
+    })
+  })
+
   it('warns of strong spirit by the proof hydrometer too', () => {
     const request = { ...sampleRequests.proofHydrometer, proof: 120, temperatureC: 15 }
     expect(notes(request)).toEqual(['strongSpirit', 'sugarMisleads'])
@@ -419,10 +428,19 @@ describe('what an alcoholometer makes of a sweet liquid', () => {
     expect(uncertainty).toBeCloseTo(value * 0.1 * 0.005, 6)
   })
 
+  it('is on the scale where that reaches, and nothing is said of it', () => {
+    expect(noted({ strengthPctVol: 30, sugarGPerL: 20 })).toEqual([])
+    expect(measure(request).results[0]).toMatchObject({
+      quantity: 'shownStrength',
+      dimension: 'strength',
+    })
+  })
+
   it('is off the scale of what is denser than water or lighter than ethanol', () => {
     const dense = { strengthPctVol: 30, sugarGPerL: 250 }
     const off = found({ ...request, ...dense }, 'offScale')
     expect(off.uncertainty).toBe(found({ ...request, ...dense }, 'density').uncertainty)
+    expect(measure({ ...request, ...dense }).results[0]?.dimension).toBe('density')
     expect(noted(dense)).toEqual([
       { code: 'floatsOffScale', value: off.value, dimension: 'density' },
     ])
