@@ -52,6 +52,9 @@ export function BatchesScreen() {
   )
 }
 
+/** Rows draw their vessels: the book of a lifetime is not drawn at once. */
+const rowsAtOnce = 100
+
 interface FilteredBatchesProps {
   all: readonly BatchSummary[]
   picked: ReadonlySet<string> | undefined
@@ -67,6 +70,7 @@ function FilteredBatches({ all, picked, onPick }: FilteredBatchesProps) {
   const [group, setGroup] = useState<StageGroup | 'all'>('all')
   const [search, setSearch] = useState('')
   const [order, setOrder] = useState<Order>({ by: 'next', isDescending: false })
+  const [most, setMost] = useState(rowsAtOnce)
 
   const alsoNamed = (summary: BatchSummary) => [
     ...summary.fruitIds.flatMap((id) => {
@@ -102,13 +106,20 @@ function FilteredBatches({ all, picked, onPick }: FilteredBatchesProps) {
           {t('batches.noMatch')}
         </Empty>
       ) : (
-        <BatchTable
-          batches={shown}
-          order={order}
-          onOrder={setOrder}
-          picked={picked}
-          onPick={onPick}
-        />
+        <>
+          <BatchTable
+            batches={shown.slice(0, most)}
+            order={order}
+            onOrder={setOrder}
+            picked={picked}
+            onPick={onPick}
+          />
+          {shown.length > most && (
+            <Button onPress={() => setMost(most + rowsAtOnce)}>
+              {t('batches.showMore', { count: Math.min(rowsAtOnce, shown.length - most) })}
+            </Button>
+          )}
+        </>
       )}
     </>
   )

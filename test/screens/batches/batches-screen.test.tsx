@@ -1,6 +1,6 @@
 import { screen, within } from '@testing-library/react'
 import { describe, expect, it } from 'vitest'
-import { batch } from '../cellar-fixture.ts'
+import { batch, summary } from '../cellar-fixture.ts'
 import { showApp } from '../show.tsx'
 
 const rows = () =>
@@ -40,6 +40,21 @@ describe('BatchesScreen', () => {
     expect(screen.getByText('No batch matches.')).toBeTruthy()
     await user.click(screen.getByRole('button', { name: 'Show all' }))
     expect(rows()).toHaveLength(3)
+  })
+
+  it('draws a hundred rows at once, and more when asked', async () => {
+    const many = Array.from({ length: 130 }, (_, nth) =>
+      summary({ batch: batch({ id: `b${nth}`, name: `Batch ${nth}` }) }),
+    )
+    const { user } = showApp('/batches', { 'batches.list': many })
+    await screen.findByText('Batch 0')
+    expect(rows()).toHaveLength(100)
+    await user.click(screen.getByRole('button', { name: 'Show 30 more' }))
+    expect(rows()).toHaveLength(130)
+    expect(screen.queryByRole('button', { name: /more$/ })).toBeNull()
+    // What is searched for is found wherever it stands.
+    await user.type(screen.getByRole('searchbox'), 'Batch 129')
+    expect(rows()).toEqual([expect.stringContaining('Batch 129')])
   })
 
   it('is walked by arrows and opened by Enter', async () => {
