@@ -17,7 +17,8 @@ export interface HostProcess {
   ended: Promise<unknown>
 }
 
-const startLimitMs = 30_000
+/** A demo is filled first, and the machine may be busy. */
+const startLimitMs = 120_000
 
 /** `args` are more of the starter's own, such as `--demo`. */
 export async function startHost(
