@@ -25,21 +25,40 @@ export interface AnswerProps {
 
 export function Answer({ reply, error, saidBefore, action }: AnswerProps) {
   const t = useWords()
+  const told = error ? undefined : reply
+  const answers = told?.results.filter(({ isAnswer }) => isAnswer) ?? []
+  return (
+    <>
+      {/* There before it says anything: only then is what comes into it read out. */}
+      <output className={styles.answers} aria-label={t('bench.answer')}>
+        {answers.map((result) => (
+          <Large key={result.quantity} result={result} />
+        ))}
+        {!reply && !error && <span className={styles.waiting}>{t('bench.waiting')}</span>}
+      </output>
+      <FailureNote error={error} />
+      {told && (
+        <BesideAnswer reply={told} saidBefore={saidBefore}>
+          {action}
+        </BesideAnswer>
+      )}
+    </>
+  )
+}
+
+interface BesideAnswerProps extends Pick<AnswerProps, 'saidBefore'> {
+  reply: BenchReply
+  children: ReactNode
+}
+
+function BesideAnswer({ reply, saidBefore, children }: BesideAnswerProps) {
+  const t = useWords()
   const standard = useStandard()
-  if (error) return <FailureNote error={error} />
-  if (!reply) return <p className={styles.waiting}>{t('bench.waiting')}</p>
   const notes = reply.notes.filter(({ code }) => code !== saidBefore)
   const details = reply.results.filter(({ isAnswer }) => !isAnswer)
   return (
     <>
-      <output className={styles.answers} aria-label={t('bench.answer')}>
-        {reply.results
-          .filter(({ isAnswer }) => isAnswer)
-          .map((result) => (
-            <Large key={result.quantity} result={result} />
-          ))}
-      </output>
-      {action}
+      {children}
       {details.length > 0 && (
         <dl className={styles.details}>
           {details.map(({ quantity, value, uncertainty, dimension }) => (

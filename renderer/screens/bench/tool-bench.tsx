@@ -89,13 +89,11 @@ function Recording({ reading }: { reading: NonNullable<Recordable> }) {
   return (
     <div className={styles.recorded}>
       <Button onPress={() => setOpen(true)}>{t('bench.record.open')}</Button>
+      <output>{into && t('bench.record.done', { batch: into.name })}</output>
       {into && (
-        <>
-          <output>{t('bench.record.done', { batch: into.name })}</output>
-          <ButtonLink kind="quiet" href={`/batches/${into.id}`}>
-            {t('bench.record.toBatch')}
-          </ButtonLink>
-        </>
+        <ButtonLink kind="quiet" href={`/batches/${into.id}`}>
+          {t('bench.record.toBatch')}
+        </ButtonLink>
       )}
       <RecordDialog
         reading={isOpen ? reading : undefined}

@@ -44,13 +44,14 @@ export function RecordingRow({ toJarId, heldBack, onRecorded, ...rest }: Recordi
 /** Where it was written, and the way there: it can be taken back on the batch's page. */
 export function Recorded({ into }: { into: Pick<Batch, 'id' | 'name'> | undefined }) {
   const t = useWords()
-  if (!into) return null
   return (
     <div className={styles.recorded}>
-      <output>{t('marry.record.done', { batch: into.name })}</output>
-      <ButtonLink kind="quiet" href={`/batches/${encodeURIComponent(into.id)}`}>
-        {t('marry.record.toBatch')}
-      </ButtonLink>
+      <output>{into && t('marry.record.done', { batch: into.name })}</output>
+      {into && (
+        <ButtonLink kind="quiet" href={`/batches/${encodeURIComponent(into.id)}`}>
+          {t('marry.record.toBatch')}
+        </ButtonLink>
+      )}
     </div>
   )
 }
