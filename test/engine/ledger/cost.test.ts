@@ -143,7 +143,7 @@ describe('costsOf', () => {
     expect(places.has('jar:a')).toBe(false)
   })
 
-  it('goes to the bottles where no jar is left, then to the opened ones, then is lost', () => {
+  it('is neither lost nor made, whichever of jars, bottles and opened ones are left', () => {
     const bottled: readonly Priced[] = [
       ...twoJars.filter(([, { kind }]) => kind !== 'charge' && kind !== 'drawOff'),
       [
