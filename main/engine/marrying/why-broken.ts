@@ -126,7 +126,7 @@ function whyVolume(blend: Blend, asked: Wish, reached: number, side: Side): Brok
     : { ...told, reason: 'leastUse', places: usedLeast(blend) }
 }
 
-/** In steps, a milligram: less than what a later aim may take of an earlier one's litres. */
+/** In steps, a milligram: more than a later aim may take back of an earlier one's litres. */
 const endHair = 1e-6
 
 export const isAtEnd = (blend: Blend, index: number): boolean => {

@@ -143,7 +143,7 @@ describe('costsOf', () => {
     expect(places.has('jar:a')).toBe(false)
   })
 
-  it('is neither lost nor made, whichever of jars, bottles and opened ones are left', () => {
+  it('goes to the bottles where no jar is left, then to the opened ones, then is lost', () => {
     const bottled: readonly Priced[] = [
       ...twoJars.filter(([, { kind }]) => kind !== 'charge' && kind !== 'drawOff'),
       [
@@ -160,11 +160,10 @@ describe('costsOf', () => {
       [2, { kind: 'charge', ...inBatch, jarId: 'a', lotId: 'fruit', massG: 500, cut: 'whole' }],
     ]
     const fruitGone: Priced = [3, { ...lost, from: { jarId: 'a', part: 'all' } }]
-    // All that stood in the jar is thrown out: the liquid’s share is wasted, the fruit’s stays.
+    // What goes with spent fruit is a normal loss: its 500 of spirit and 300 of fruit stay.
     const { places, wasted } = costs([...bottled, fruitGone])
-    const inBottles = places.get('bottles:lot')?.minor ?? 0
-    expect(inBottles).toBeGreaterThan(499)
-    expect(inBottles + wasted.minor).toBeCloseTo(1300, 6)
+    expect(places.get('bottles:lot')?.minor).toBeCloseTo(500 + 800, 6)
+    expect(wasted.minor).toBe(0)
     const opened: readonly Priced[] = [
       ...bottled,
       [2.5, { kind: 'openBottle', bottleLotId: 'lot', openedId: 'one' }],
@@ -172,13 +171,12 @@ describe('costsOf', () => {
     ]
     const toOpened = costs([...opened, fruitGone])
     expect(toOpened.drunk.minor).toBeCloseTo(250, 6)
-    expect((toOpened.places.get('opened:one')?.minor ?? 0) + toOpened.wasted.minor).toBeCloseTo(
-      1050,
-      6,
-    )
+    expect(toOpened.places.get('opened:one')?.minor).toBeCloseTo(250 + 800, 6)
+    expect(toOpened.wasted.minor).toBe(0)
     const nothingLeft = costs([...opened, [2.7, { kind: 'pourGlass', openedId: 'one' }], fruitGone])
     expect([...nothingLeft.places.keys()].filter((place) => !place.startsWith('lot:'))).toEqual([])
-    expect(nothingLeft.wasted.minor + nothingLeft.drunk.minor).toBeCloseTo(1300, 6)
+    expect(nothingLeft.drunk.minor).toBeCloseTo(500, 6)
+    expect(nothingLeft.wasted.minor).toBeCloseTo(800, 6)
   })
 
   it('says where a price is missing, and only there', () => {

@@ -8,25 +8,22 @@ import {
   dayOfMs,
   drawnOff,
   filtered,
-  married,
   one,
-  pressed,
   spirited,
   tasksAt,
   type Lines,
+  upToSpirit,
+  upToDraw,
+  upToCover,
+  upToPour,
+  upToPress,
+  upToMarry,
 } from './schedule-of.ts'
 
 const doable = (lines: Lines, day: number) =>
   tasksAt(lines, day)
     .filter(({ isWaiting, kind }) => !isWaiting && kind !== 'turn')
     .map(({ id }) => id)
-
-const upToSpirit = [...charged('quinces', 1), ...spirited(1)]
-const upToDraw = [...upToSpirit, ...drawnOff(43)]
-const upToCover = [...upToDraw, ...covered(44)]
-const upToPour = [...upToCover, ...drawnOff(51, 'second')]
-const upToPress = [...upToPour, ...pressed(53)]
-const upToMarry = [...upToPress, ...cleared(53), ...married(54, 'first', 'second', 'third')]
 
 describe('batchTasks', () => {
   it('asks an empty batch for its fruit, on no day in particular', () => {

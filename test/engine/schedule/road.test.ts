@@ -14,18 +14,15 @@ import {
   filtered,
   married,
   one,
-  pressed,
   spirited,
   tasksAt,
   type Lines,
+  upToSpirit,
+  upToCover,
+  upToPour,
+  upToPress,
+  upToMarry,
 } from './schedule-of.ts'
-
-const upToSpirit = [...charged('quinces', 1), ...spirited(1)]
-const upToDraw = [...upToSpirit, ...drawnOff(43)]
-const upToCover = [...upToDraw, ...covered(44)]
-const upToPour = [...upToCover, ...drawnOff(51, 'second')]
-const upToPress = [...upToPour, ...pressed(53)]
-const upToMarry = [...upToPress, ...cleared(53), ...married(54, 'first', 'second', 'third')]
 
 type Days = readonly [early: number, due: number, late: number | undefined]
 

@@ -95,3 +95,11 @@ export const filtered = (day: number, medium: 'racking' | 'paper' = 'paper'): Li
 export const bottled = (day: number, bottleLotId = 'lot', count = 3): Lines => [
   [day, { kind: 'bottle', batchId, fromJarId: 'demijohn', bottleLotId, bottleSizeMl: 500, count }],
 ]
+
+/** A quince batch up to each step of the trade's road. */
+export const upToSpirit = [...charged('quinces', 1), ...spirited(1)]
+export const upToDraw = [...upToSpirit, ...drawnOff(43)]
+export const upToCover = [...upToDraw, ...covered(44)]
+export const upToPour = [...upToCover, ...drawnOff(51, 'second')]
+export const upToPress = [...upToPour, ...pressed(53)]
+export const upToMarry = [...upToPress, ...cleared(53), ...married(54, 'first', 'second', 'third')]
