@@ -134,9 +134,9 @@ function readMove(
 function Meaning({ interpretation }: { interpretation: Interpretation | undefined }) {
   const t = useWords()
   const { text } = useMeasuredText()
-  if (!interpretation) return null
-  const { strengthPctVol, strengthUncertaintyPctVol, sugarGPerL, sugarUncertaintyGPerL, doubts } =
-    interpretation
+  const { strengthPctVol, strengthUncertaintyPctVol, sugarGPerL, sugarUncertaintyGPerL } =
+    interpretation ?? {}
+  const doubts = interpretation?.doubts ?? []
   const means = [
     strengthPctVol !== undefined && text(strengthPctVol, 'strength', strengthUncertaintyPctVol),
     sugarGPerL !== undefined && text(sugarGPerL, 'sugar', sugarUncertaintyGPerL),

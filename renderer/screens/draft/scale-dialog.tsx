@@ -92,9 +92,9 @@ function ScaleForm({ recipe, onClose }: { recipe: Recipe; onClose: () => void })
           isRequired
         />
       )}
-      {data?.outcome.finished && (
-        <p aria-live="polite">
-          {t('draft.scale.comes', {
+      <p aria-live="polite">
+        {data?.outcome.finished &&
+          t('draft.scale.comes', {
             bottles: t('parts.bottles', { count: data.outcome.bottles }),
             strength: q.text(data.outcome.finished.strengthPctVol, 'strength'),
             sugar: q.text(data.outcome.finished.sugarGPerL, 'sugar'),
@@ -107,8 +107,7 @@ function ScaleForm({ recipe, onClose }: { recipe: Recipe; onClose: () => void })
               'volume',
             ),
           })}
-        </p>
-      )}
+      </p>
       <FailureNote error={error ?? refused} />
       <DialogActions>
         <Button kind="primary" type="submit" isBusy={isPending} isDisabled={!scale}>

@@ -17,7 +17,6 @@ export const WarningList = memo(function WarningList({ outcome, unmet }: Warning
   const urgent = outcome.warnings.filter(
     ({ code, stage }) => code === 'overBrim' || stage === undefined,
   )
-  if (unmet.length === 0 && urgent.length === 0) return null
   const lines = [...new Set(urgent.map((warning) => words.warning(warning, outcome)))]
   return (
     <div className={styles.list} aria-live="polite">

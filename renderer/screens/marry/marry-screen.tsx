@@ -11,6 +11,7 @@ import { requestOf, startEntries, withPart, type Entries } from './entries.ts'
 import styles from './marry-screen.module.css'
 import { PartList } from './parts/part-list.tsx'
 import { Answer } from './result/answer.tsx'
+import { Figures } from './result/figures.tsx'
 import { PourTableView } from './result/pour-table-view.tsx'
 import { tap } from './places.ts'
 import { Recorded } from './record/recording-row.tsx'
@@ -35,6 +36,7 @@ export function MarryScreen() {
   const request = requestOf(entries)
   const { data, error } = useLatest('marry.solve', request ?? idle, request !== undefined)
   const reply = request && data
+  const solved = error ? undefined : reply
   const told = useDeferredValue(reply)
   const { parts, amount, holds, toJarId } = entries
   const asked = useMemo(() => ({ parts, amount, holds, toJarId }), [parts, amount, holds, toJarId])
@@ -69,11 +71,16 @@ export function MarryScreen() {
             <Section title={t('marry.answer.title')}>
               <FailureNote error={request ? error : null} />
               <Recorded into={into} />
-              {!request && <p>{t('marry.answer.choose')}</p>}
-              {reply && !error && (
+              {/* First and alone: the figures follow a slider within two frames. */}
+              <Figures
+                liquid={solved?.liquid}
+                label={t('marry.answer.label')}
+                otherwise={request ? solved && t('marry.answer.nothing') : t('marry.answer.choose')}
+              />
+              {solved && (
                 <Answer
-                  reply={reply}
-                  told={told ?? reply}
+                  reply={solved}
+                  told={told ?? solved}
                   asked={asked}
                   onChange={change}
                   places={places}

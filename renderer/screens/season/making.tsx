@@ -16,10 +16,7 @@ export interface MakingProps {
 export function Making({ work: { job, isMaking, stop }, hasOlder }: MakingProps) {
   const t = useWords()
   const { locale } = useSettings()
-  if (!isMaking) {
-    if (job?.state !== 'cancelled' && job?.state !== 'failed') return null
-    return <p aria-live="polite">{t(`season.jobState.${job.state}`)}</p>
-  }
+  const isEnded = job?.state === 'cancelled' || job?.state === 'failed'
   const told = [
     ...(job ? [t('season.making.soFar', { seconds: formatSeconds(job.seconds, locale) })] : []),
     ...(job?.gapShare !== undefined && job.plan === undefined
@@ -27,20 +24,25 @@ export function Making({ work: { job, isMaking, stop }, hasOlder }: MakingProps)
       : []),
   ]
   return (
-    <WorkProgress
-      label={t('season.making.label')}
-      step={t(job ? `season.step.${job.step}` : 'season.jobState.running')}
-      share={job?.progress ?? 0}
-      stopWord={t('season.making.cancel')}
-      onStop={stop}
-      isProminent
-    >
-      <p className={styles.quiet}>{told.join(' · ')}</p>
-      {(hasOlder || job?.plan) && (
-        <p className={styles.quiet}>
-          {t(job?.plan ? 'season.making.explaining' : 'season.making.stays')}
-        </p>
+    <>
+      <output>{!isMaking && isEnded && t(`season.jobState.${job.state}`)}</output>
+      {isMaking && (
+        <WorkProgress
+          label={t('season.making.label')}
+          step={t(job ? `season.step.${job.step}` : 'season.jobState.running')}
+          share={job?.progress ?? 0}
+          stopWord={t('season.making.cancel')}
+          onStop={stop}
+          isProminent
+        >
+          <p className={styles.quiet}>{told.join(' · ')}</p>
+          {(hasOlder || job?.plan) && (
+            <p className={styles.quiet}>
+              {t(job?.plan ? 'season.making.explaining' : 'season.making.stays')}
+            </p>
+          )}
+        </WorkProgress>
       )}
-    </WorkProgress>
+    </>
   )
 }

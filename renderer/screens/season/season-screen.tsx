@@ -92,13 +92,15 @@ function Season({ view, inBook, last }: SeasonProps) {
     <Page
       title={t('season.title')}
       lead={
-        <Answer
-          plan={plan}
-          keptAt={isKept ? last?.keptAt : undefined}
-          isChanged={isChanged}
-          isMaking={isMaking}
-          hasNoJars={act === 'addJars'}
-        />
+        <div role="status">
+          <Answer
+            plan={plan}
+            keptAt={isKept ? last?.keptAt : undefined}
+            isChanged={isChanged}
+            isMaking={isMaking}
+            hasNoJars={act === 'addJars'}
+          />
+        </div>
       }
       actions={
         <>

@@ -64,9 +64,11 @@ describe('MarryScreen', () => {
     const { user, bridge } = open('/marry')
     expect(await screen.findByText('Choose at least one thing that goes in.')).toBeTruthy()
     expect(bridge.requests('marry.solve')).toEqual([])
+    // The region is there before it has an answer, so that what comes into it is read out.
+    const answer = screen.getByRole('status', { name: 'The blend' })
     await user.click(await screen.findByRole('checkbox', { name: /North jar/ }))
-    const answer = await screen.findByRole('status', { name: 'The blend' })
-    expect(plain(answer.textContent)).toContain('30.0 % vol')
+    await waitFor(() => expect(plain(answer.textContent)).toContain('30.0 % vol'))
+    expect(screen.getByRole('status', { name: 'The blend' })).toBe(answer)
     expect(bridge.requests('marry.solve').at(-1)?.parts).toContainEqual({ place: 'jar:north' })
   })
 
@@ -115,6 +117,7 @@ describe('MarryScreen', () => {
     })
     await user.click(await screen.findByRole('checkbox', { name: /North jar/ }))
     const told = await screen.findByText(/cannot be/)
+    expect(told.closest('[aria-live="polite"]')).toBeTruthy()
     expect(plain(told.textContent)).toBe(
       'Strength cannot be 60.0 % vol: these parts make 20.0 % vol to 48.0 % vol.',
     )

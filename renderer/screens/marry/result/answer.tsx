@@ -12,7 +12,7 @@ import { RecordingRow, type RecordingRowProps } from '../record/recording-row.ts
 import type { Places } from '../use-places.ts'
 import { AmountTable } from './amount-table.tsx'
 import { BrokenList } from './broken-list.tsx'
-import { CostLine, Figures } from './figures.tsx'
+import { CostLine } from './figures.tsx'
 import { FlowPicture } from './flow-picture.tsx'
 import styles from './result.module.css'
 import { FillNote, overflows, TargetChoice } from './target-choice.tsx'
@@ -22,25 +22,20 @@ export interface AnswerProps extends DetailsProps {
   told: MarryReply
 }
 
-/** The figures first: they follow a slider within two frames. */
+/** What stands below the figures. */
 export function Answer({ reply, told, places, ...rest }: AnswerProps) {
-  const t = useWords()
   const { liquid, broken, cost } = reply
-  if (!liquid)
-    return (
-      <div className={styles.answer}>
-        <p>{t('marry.answer.nothing')}</p>
-        <BrokenList broken={broken} places={places} />
-      </div>
-    )
   return (
     <div className={styles.answer}>
-      <Figures liquid={liquid} label={t('marry.answer.label')} />
-      <BottlesLine reply={reply} />
-      <CostLine cost={cost} volumeMl={liquid.volumeMl} bottleMl={reply.bottles[0]?.sizeMl} />
-      <Notes reply={reply} places={places} />
+      {liquid && (
+        <>
+          <BottlesLine reply={reply} />
+          <CostLine cost={cost} volumeMl={liquid.volumeMl} bottleMl={reply.bottles[0]?.sizeMl} />
+          <Notes reply={reply} places={places} />
+        </>
+      )}
       <BrokenList broken={broken} places={places} />
-      <Details reply={told} places={places} {...rest} />
+      {liquid && <Details reply={told} places={places} {...rest} />}
     </div>
   )
 }

@@ -18,15 +18,18 @@ const dimensions = {
 export function BrokenList({ broken, places }: { broken: readonly BrokenWish[]; places: Places }) {
   const t = useWords()
   const words = useBrokenWords(places)
-  if (broken.length === 0) return null
   return (
     <div className={styles.broken} aria-live="polite">
-      <p className={styles.brokenTitle}>{t('marry.answer.broken')}</p>
-      <ul>
-        {broken.map((one) => (
-          <li key={one.wish}>{words(one)}</li>
-        ))}
-      </ul>
+      {broken.length > 0 && (
+        <>
+          <p className={styles.brokenTitle}>{t('marry.answer.broken')}</p>
+          <ul>
+            {broken.map((one) => (
+              <li key={one.wish}>{words(one)}</li>
+            ))}
+          </ul>
+        </>
+      )}
     </div>
   )
 }

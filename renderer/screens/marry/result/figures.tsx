@@ -9,11 +9,27 @@ import { useQuantities } from '../../../parts/quantity/use-quantities.ts'
 import { useAmounts } from '../use-amounts.ts'
 import styles from './result.module.css'
 
-export const Figures = memo(function Figures({ liquid, label }: { liquid: Liquid; label: string }) {
+export interface FiguresProps {
+  liquid: Liquid | undefined
+  label: string
+  /** Said while there is no liquid to tell of. */
+  otherwise?: string | undefined
+}
+
+/** There before it says anything: only then is what comes into it read out. */
+export const Figures = memo(function Figures({ liquid, label, otherwise }: FiguresProps) {
+  return (
+    <output className={styles.figures} aria-label={label}>
+      {liquid ? <Values liquid={liquid} /> : otherwise}
+    </output>
+  )
+})
+
+function Values({ liquid }: { liquid: Liquid }) {
   const t = useWords()
   const { text } = useQuantities()
   return (
-    <output className={styles.figures} aria-label={label}>
+    <>
       <span className={styles.strength}>
         <QuantityMark kind="strength" />
         <Quantity value={liquid.strengthPctVol} dimension="strength" />
@@ -28,9 +44,9 @@ export const Figures = memo(function Figures({ liquid, label }: { liquid: Liquid
       <span className={styles.quiet}>
         {t('marry.answer.acid', { acid: text(liquid.acidGPerL, 'acid') })}
       </span>
-    </output>
+    </>
   )
-})
+}
 
 const usualBottleMl = 500
 const glassMl = 40

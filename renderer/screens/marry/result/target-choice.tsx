@@ -44,17 +44,19 @@ export function FillNote({ fill }: { fill: Fill | undefined }) {
   const t = useWords()
   const { size, text } = useQuantities()
   const jar = useJars().get(fill?.jarId ?? '')?.jar.name
-  if (!fill || jar === undefined || fill.fillMl <= fill.safeMl) return null
   const isOver = overflows(fill)
   return (
     <p className={isOver ? styles.over : styles.quiet} aria-live="polite">
-      {isOver
-        ? t('marry.target.overBrim', {
-            jar,
-            size: size(fill.capacityMl, 'volume').text,
-            over: text(fill.fillMl - fill.capacityMl, 'volume'),
-          })
-        : t('marry.target.overSafe', { jar, over: text(fill.fillMl - fill.safeMl, 'volume') })}
+      {fill &&
+        jar !== undefined &&
+        fill.fillMl > fill.safeMl &&
+        (isOver
+          ? t('marry.target.overBrim', {
+              jar,
+              size: size(fill.capacityMl, 'volume').text,
+              over: text(fill.fillMl - fill.capacityMl, 'volume'),
+            })
+          : t('marry.target.overSafe', { jar, over: text(fill.fillMl - fill.safeMl, 'volume') }))}
     </p>
   )
 }
