@@ -6,16 +6,16 @@ import { dirname, join } from 'node:path'
 import { fillDemo } from '../demo/alder-end.ts'
 import { createService } from '../service/create-service.ts'
 import type { Service } from '../service/service.ts'
-import { bookToOpen } from './book-to-open.ts'
 import { dataFolder } from './data-folder.ts'
-import { startProblemOf } from './start-problem.ts'
+import { kindOfFile, lookIntoPath } from './file-to-open.ts'
+import { StartProblem, startProblemOf } from './start-problem.ts'
 
 export interface OpenServiceOptions {
   host: 'electron' | 'browser'
   version: string
   /** Undefined: the maker's usual book. */
   cellarFile: string | undefined
-  /** A file that must be a book already; it goes before `cellarFile`. */
+  /** A book that must be there already, or a backup or export to look into beside the book. */
   fileToOpen: string | undefined
   startsWithDemo: boolean
 }
@@ -24,13 +24,17 @@ export interface OpenedService {
   service: Service
   /** The maker's own book, whether or not the demo is open now. */
   ownFile: string
+  /** The screen that the window opens with. */
+  firstPath: string
 }
 
 export async function openService(options: OpenServiceOptions): Promise<OpenedService> {
-  const ownFile =
-    options.fileToOpen === undefined
-      ? (options.cellarFile ?? join(usualFolder(), 'cellar.ratafia'))
-      : bookToOpen(options.fileToOpen)
+  const { fileToOpen, cellarFile } = options
+  const kind = fileToOpen === undefined ? undefined : kindOfFile(fileToOpen)
+  const bookToOpen = kind === 'book' ? fileToOpen : undefined
+  if (bookToOpen !== undefined && cellarFile !== undefined)
+    throw new StartProblem('twoBooks', bookToOpen)
+  const ownFile = bookToOpen ?? cellarFile ?? join(usualFolder(), 'cellar.ratafia')
   const folder = dirname(ownFile)
   const demoFile = join(folder, 'alder-end-demo.ratafia')
   try {
@@ -47,7 +51,8 @@ export async function openService(options: OpenServiceOptions): Promise<OpenedSe
       backsUp: true,
       fillDemo,
     })
-    return { service, ownFile }
+    const isArchive = kind === 'archive' && fileToOpen !== undefined
+    return { service, ownFile, firstPath: isArchive ? lookIntoPath(fileToOpen) : '/' }
   } catch (error) {
     // Started with the demo, the maker's own book is not opened at all.
     throw startProblemOf(error, options.startsWithDemo ? demoFile : ownFile) ?? error

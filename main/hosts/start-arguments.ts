@@ -10,7 +10,7 @@ export interface StartArguments {
   port: number
   /** Another cellar file than the usual one. */
   cellarFile: string | undefined
-  /** A book that must be there already. */
+  /** A book that must be there already, or a backup or export to look into. */
   fileToOpen: string | undefined
   startsWithDemo: boolean
   fetchesElectron: boolean
@@ -24,7 +24,7 @@ export class ArgumentError extends Error {
 
 export const startHelp = `Usage: npm start [-- [OPTIONS] [FILE]]
 
-  FILE                     open the book that is in FILE
+  FILE                     open the book that is in FILE, or look into the backup or export
   --host browser|electron  where Ratafia opens (default: Electron when it is here, else a browser)
   --no-open                print the link and wait; open no window (browser only)
   --port N                 the port of 127.0.0.1 to use (browser only; default: any free one)
@@ -53,9 +53,7 @@ export function readStartArguments(typed: readonly string[]): StartArguments {
   if (host === 'electron' && needsBrowser)
     throw new ArgumentError('--no-open and --port go with --host browser only')
   if (values.cellar === '') throw new ArgumentError('--cellar needs the name of a file')
-  if (others.length > 0) throw new ArgumentError(`one book at a time: '${others[0]}' is too many`)
-  if (fileToOpen !== undefined && values.cellar !== undefined)
-    throw new ArgumentError(`'${fileToOpen}' and --cellar both name a book`)
+  if (others.length > 0) throw new ArgumentError(`one file at a time: '${others[0]}' is too many`)
   return {
     host: host ?? (needsBrowser ? 'browser' : 'any'),
     opensWindow: values['no-open'] !== true,

@@ -32,6 +32,9 @@ export function App({ bridge }: { bridge: Bridge }) {
   )
 }
 
+/** Screens that an empty book can open: they put something in. */
+const fillsBook = /^\/(?:bring-in|look-into)(?:\/|$)/
+
 function OpenBook() {
   const status = useRead('cellar.status', {})
   const [location] = useLocation()
@@ -47,7 +50,7 @@ function OpenBook() {
     <ReadState query={status}>
       {(cellar) => (
         <SettingsProvider settings={cellar.settings}>
-          {cellar.isEmpty && !cellar.isDemo && !location.startsWith('/bring-in') ? (
+          {cellar.isEmpty && !cellar.isDemo && !fillsBook.test(location) ? (
             <FirstRunScreen settings={cellar.settings} />
           ) : (
             <Shell cellar={cellar}>

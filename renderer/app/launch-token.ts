@@ -1,12 +1,12 @@
-/** This launch's secret: it comes in the link's fragment and must not stay in sight. */
-const fragment = /^#([\w-]{43})$/
+/** This launch's secret, and the screen to begin with: it comes in the link's fragment and must not stay in sight. */
+const fragment = /^#([\w-]{43})(\/.*)?$/
 const storageKey = 'ratafia.token'
 
 /** The secret from the link, or the one this tab was opened with; empty when there is neither. */
 export function launchToken({ location, history, sessionStorage }: Window): string {
-  const [, fromLink] = fragment.exec(location.hash) ?? []
+  const [, fromLink, path = '/'] = fragment.exec(location.hash) ?? []
   if (fromLink === undefined) return sessionStorage.getItem(storageKey) ?? ''
   sessionStorage.setItem(storageKey, fromLink)
-  history.replaceState(null, '', '#/')
+  history.replaceState(null, '', `#${path}`)
   return fromLink
 }

@@ -69,6 +69,9 @@ const HandbookScreen = lazy(async () => ({
 const BringInScreen = lazy(async () => ({
   default: (await import('../screens/bring-in/bring-in-screen.tsx')).BringInScreen,
 }))
+const LookIntoScreen = lazy(async () => ({
+  default: (await import('../screens/safekeeping/look-into/look-into-screen.tsx')).LookIntoScreen,
+}))
 const SafekeepingScreen = lazy(async () => ({
   default: (await import('../screens/safekeeping/safekeeping-screen.tsx')).SafekeepingScreen,
 }))
@@ -136,6 +139,12 @@ export const Routes = () => (
       <Route path="/moves" component={MovesScreen} />
       <Route path="/bring-in/:kind?">
         {({ kind }) => <BringInScreen kind={kind === 'stock' ? 'stock' : 'bottles'} />}
+      </Route>
+      <Route path="/look-into/:file">
+        {({ file }) => <LookIntoScreen key={file} file={decodeURIComponent(file)} />}
+      </Route>
+      <Route path="/look-into/:file">
+        {({ file }) => <LookIntoScreen key={file} file={decodeURIComponent(file)} />}
       </Route>
       <Route path="/safekeeping" component={SafekeepingScreen} />
       <Route path="/handbook/:chapter?">

@@ -54,6 +54,7 @@ describe('next season at Alder End', () => {
     const plan = job.plan!
     const fruits = new Map((await ask('fruits.list', {})).map((fruit) => [fruit.id, fruit]))
     const pantry = await ask('pantry.list', {})
+    const jars = await ask('jars.list', {})
     const inPantry = (kind: string, of: (lot: (typeof pantry)[number]) => number) =>
       pantry.filter(({ goods }) => goods.kind === kind).reduce((sum, lot) => sum + of(lot), 0)
     const faults = faultsOf(plan, {
@@ -67,6 +68,7 @@ describe('next season at Alder End', () => {
         inPantry('fruit', ({ goods, massG }) =>
           goods.kind === 'fruit' && goods.fruitId === id ? massG : 0,
         ),
+      batchIn: (id) => jars.find(({ jar }) => jar.id === id)?.contents?.batchId,
     })
     expect(faults).toEqual([])
     expect(plan.batches.length).toBeGreaterThanOrEqual(8)

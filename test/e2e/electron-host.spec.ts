@@ -3,6 +3,7 @@ import { existsSync, mkdtempSync, readFileSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { expect, test as plain, type Page } from '@playwright/test'
+import { en } from '../../renderer/app/words/en.ts'
 import { hostWords } from '../../main/hosts/words/host-words.ts'
 import type { Bridge } from '../../shared/channels.ts'
 import { launch, type Launched, type LaunchOptions } from '../double/launch.ts'
@@ -239,6 +240,19 @@ test('a file opened while a book is open has to wait, and says so', async ({ lau
     [title.otherBookOpen, problem.isUnreadable(join(folder, 'none.ratafia'))],
   ])
   expect(electron.calls('BrowserWindow')).toHaveLength(1)
+})
+
+test('an archive opened while a book is open is looked into', async ({ launched }) => {
+  const folder = newFolder()
+  const archive = join(folder, 'old one.zip')
+  writeFileSync(archive, 'PK\u0003\u0004 and no more')
+  const electron = await launched({ cellarFile: join(folder, 'cellar.ratafia') })
+  const page = await electron.page()
+  electron.control.app.emit('second-instance', {}, ['ratafia', '.', 'old one.zip'], folder)
+  await expect(page.getByRole('heading', { name: en.safekeeping.lookInto.title })).toBeVisible()
+  await expect(page.getByText(archive)).toBeVisible()
+  await expect(page.getByText(en.safekeeping.backups.problem.cutShort)).toBeVisible()
+  expect(electron.calls('dialog.showErrorBox')).toEqual([])
 })
 
 test('a Mac hands over a book before Electron is ready', async ({ launched }) => {

@@ -51,7 +51,7 @@ export async function startHost(
   })
   const ended = once(child, 'exit')
   const { origin, hash } = new URL(link)
-  const token = hash.slice(1)
+  const [token = ''] = hash.slice(1).split('/')
 
   return {
     link,

@@ -1,7 +1,8 @@
 /** Back up, change the book, go back; the book of before stays. Then a damaged book, rescued. */
-import { readdirSync, readFileSync, writeFileSync } from 'node:fs'
+import { copyFileSync, readdirSync, readFileSync, writeFileSync } from 'node:fs'
 import { dirname, join } from 'node:path'
 import { AxeBuilder } from '@axe-core/playwright'
+import { en } from '../../renderer/app/words/en.ts'
 import { expect, test } from './cellar-test.ts'
 import { startHost } from './host-process.ts'
 
@@ -63,6 +64,46 @@ test('back up, change, go back, and the book of before is kept', async ({
     expect(await aside.call('pantry.list')).toEqual(before)
     await aside.stop()
   })
+})
+
+test('opened with a backup, an empty cellar shows what is in it, and takes it', async ({
+  ratafia,
+  page,
+  folder,
+}) => {
+  page.setDefaultTimeout(15_000)
+  test.setTimeout(90_000)
+  await ratafia.call('jars.add', {
+    jars: [{ id: 'j', name: 'Jar', shape: 'jar', capacityMl: 4000, isRetired: false }],
+  })
+  await ratafia.call('moves.record', buy('first', 1000))
+  await ratafia.call('backups.start', { jobId: 'b' })
+  await expect
+    .poll(() => ratafia.call('backups.job', { jobId: 'b' }), { timeout: 30_000 })
+    .toMatchObject({ value: { state: 'done' } })
+  const [backup = ''] = readdirSync(join(folder, 'backups'))
+  const archive = join(folder, '50 % #1.zip')
+  copyFileSync(join(folder, 'backups', backup), archive)
+
+  const there = await startHost(join(folder, 'there', 'cellar.ratafia'), {
+    args: ['--no-open', archive],
+  })
+  await page.goto(there.link)
+  await expect(page.getByText(archive)).toBeVisible()
+  const preview = page.getByRole('region', { name: /^The backup of/ })
+  await expect(preview).toBeVisible({ timeout: 30_000 })
+  expect((await new AxeBuilder({ page }).analyze()).violations).toEqual([])
+  await page.getByRole('button', { name: 'Leave it' }).click()
+  await expect(page.getByRole('heading', { name: en.firstRun.title })).toBeVisible()
+  expect(await there.call('pantry.list')).toMatchObject({ value: [] })
+
+  // A second tab of the same launch.
+  await page.goto('about:blank')
+  await page.goto(there.link)
+  await page.getByRole('button', { name: 'Go back to this backup' }).click({ timeout: 30_000 })
+  await expect(page.getByText(/^The book is as it was/)).toBeVisible({ timeout: 30_000 })
+  expect(await there.call('pantry.list')).toMatchObject({ value: [{ id: 'first' }] })
+  await there.stop()
 })
 
 test('a damaged book is not opened, but gone back from', async ({ ratafia, page, folder }) => {

@@ -1,5 +1,6 @@
 /** Each route as `renderer/app/routes.tsx` writes it, and addresses in the demo that it leads to. */
 import { readFileSync } from 'node:fs'
+import { lookIntoPath } from '../../main/hosts/file-to-open.ts'
 import type { HostProcess } from './host-process.ts'
 import type { DraftSpec, DraftWishes } from '../../shared/schemas/drafts.ts'
 import { shelfViews, viewPath as shelfPath } from '../../renderer/screens/shelf/views.ts'
@@ -37,6 +38,7 @@ export const screenSamples: Readonly<Record<string, readonly string[]>> = {
   '"/fruits/:id"': ['/fruits/sour_cherry'],
   '"/moves"': ['/moves'],
   '"/bring-in/:kind?"': ['/bring-in', '/bring-in/stock'],
+  '"/look-into/:file"': [lookIntoPath('/none/there.zip')],
   '"/safekeeping"': ['/safekeeping'],
   '"/handbook/:chapter?"': chapters.map(chapterPath),
   '': ['/no-such-screen'],

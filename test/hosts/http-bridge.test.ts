@@ -121,6 +121,12 @@ describe('launchToken', () => {
     expect(storage.get('ratafia.token')).toBe(token)
   })
 
+  it('leaves the screen that the link names', () => {
+    const { page, replaceState } = pageAt(`#${token}/look-into/one.zip`)
+    expect(launchToken(page)).toBe(token)
+    expect(replaceState).toHaveBeenCalledWith(null, '', '#/look-into/one.zip')
+  })
+
   it('finds the kept one after a reload, wherever the page stands', () => {
     const { page, replaceState } = pageAt('#/batches/sloe', token)
     expect(launchToken(page)).toBe(token)

@@ -110,19 +110,20 @@ function reportOf(folder: string, mutate: readonly string[]): Report {
     coverageAnalysis: 'perTest',
     // What is reckoned once when a file is read cannot be switched on test by test.
     ignoreStatic: true,
-    reporters: ['json'],
+    reporters: ['json', 'progress-append-only'],
     jsonReporter: { fileName: report },
     tempDirName: join(reports, 'tmp'),
     allowConsoleColors: false,
   }
   writeFileSync(config, JSON.stringify(options))
   const stryker = join(root, 'node_modules', '@stryker-mutator', 'core', 'bin', 'stryker.js')
-  const { status, stdout, stderr } = spawnSync(process.execPath, [stryker, 'run', config], {
+  const { status } = spawnSync(process.execPath, [stryker, 'run', config], {
     cwd: root,
     env: { ...process.env, MUTANTS_FOLDER: folder },
-    encoding: 'utf8',
+    // It can take an hour: how far it is goes to stderr, the scores alone to stdout.
+    stdio: ['ignore', process.stderr, process.stderr],
   })
-  if (status !== 0) throw new Error(`${folder} could not be tried:\n${stdout}\n${stderr}`)
+  if (status !== 0) throw new Error(`${folder} could not be tried: see above`)
   return JSON.parse(readFileSync(report, 'utf8')) as Report
 }
 

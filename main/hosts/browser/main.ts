@@ -19,7 +19,7 @@ export interface BrowserHostOptions {
 const desertedMs = 5000
 
 export async function startBrowserHost(options: BrowserHostOptions): Promise<void> {
-  const { service } = await openService({ ...options, host: 'browser' })
+  const { service, firstPath } = await openService({ ...options, host: 'browser' })
   const token = randomBytes(32).toString('base64url')
   let deserted: NodeJS.Timeout | undefined
 
@@ -48,7 +48,7 @@ export async function startBrowserHost(options: BrowserHostOptions): Promise<voi
   }
   for (const signal of ['SIGINT', 'SIGTERM', 'SIGHUP'] as const) process.on(signal, stop)
 
-  const link = `${server.origin}/#${token}`
+  const link = `${server.origin}/#${token}${firstPath === '/' ? '' : firstPath}`
   console.log(`Ratafia is open at ${link}`)
   if (options.opensWindow)
     openWindow(link, () => console.error('No window could be opened: open the link above.'))

@@ -13,7 +13,7 @@ import {
   shell,
 } from 'electron'
 import { asset } from '../assets.ts'
-import { bookToOpen } from '../book-to-open.ts'
+import { kindOfFile, lookIntoPath } from '../file-to-open.ts'
 import { openService } from '../open-service.ts'
 import { hostWords } from '../words/host-words.ts'
 import { remindDaily } from './daily-reminder.ts'
@@ -56,11 +56,11 @@ if (app.requestSingleInstanceLock()) {
 async function start(): Promise<void> {
   const { isPackaged } = app
   const handed = readHandedArguments(process.argv, { isPackaged, folder: process.cwd() })
-  const { service, ownFile } = await openService({
+  const { service, ownFile, firstPath } = await openService({
     host: 'electron',
     version: app.getVersion(),
     ...handed,
-    fileToOpen: fileFromMac ?? handed.fileToOpen,
+    ...(fileFromMac !== undefined && { fileToOpen: fileFromMac, cellarFile: undefined }),
   })
   bookFile = ownFile
   app.on('will-quit', () => service.close())
@@ -83,44 +83,49 @@ async function start(): Promise<void> {
   app.on('second-instance', (_event, argv, folder) =>
     comeForward(readHandedArguments(argv, { isPackaged, folder }).fileToOpen),
   )
-  app.on('activate', showWindow)
-  showWindow()
+  app.on('activate', () => showWindow())
+  showWindow(firstPath)
   if (Notification.isSupported())
     app.on(
       'will-quit',
       remindDaily(service, (text) => {
         notice = new Notification(text)
-        notice.on('click', showWindow)
+        notice.on('click', () => showWindow())
         notice.show()
       }),
     )
 }
 
-/** One book at a time: another file is said to be none, or has to wait for the end of this one. */
+/** One book at a time: another has to wait for the end of this one; an archive can be looked into. */
 function comeForward(file: string | undefined): void {
-  showWindow()
-  if (file === undefined || file === bookFile) return
-  dialog.showErrorBox(hostWords().title.otherBookOpen, whyNotNow(file))
-}
-
-function whyNotNow(file: string): string {
+  if (file === undefined || file === bookFile) return showWindow()
   try {
-    return hostWords().waits(bookToOpen(file))
+    if (kindOfFile(file) === 'archive') return showWindow(lookIntoPath(file))
+    showWindow()
+    dialog.showErrorBox(hostWords().title.otherBookOpen, hostWords().waits(file))
   } catch (error) {
-    return error instanceof Error ? error.message : String(error)
+    showWindow()
+    const message = error instanceof Error ? error.message : String(error)
+    dialog.showErrorBox(hostWords().title.otherBookOpen, message)
   }
 }
 
-function showWindow(): void {
-  if (window) {
-    if (window.isMinimized()) window.restore()
-    window.focus()
+/** With a path that screen; without one a window that is open keeps its own. */
+function showWindow(path?: string): void {
+  if (!window) {
+    window = openMainWindow(path)
     return
   }
-  window = openMainWindow()
+  if (path !== undefined) load(window, path)
+  if (window.isMinimized()) window.restore()
+  window.focus()
 }
 
-function openMainWindow(): BrowserWindow {
+function load(into: BrowserWindow, path = '/'): void {
+  into.loadURL(path === '/' ? home : `${home}#${path}`).catch(giveUp)
+}
+
+function openMainWindow(path?: string): BrowserWindow {
   const stateFile = join(app.getPath('userData'), 'window.json')
   const screens = screen.getAllDisplays().map((display) => display.workArea)
   const kept = readWindowState(stateFile, screens)
@@ -149,7 +154,7 @@ function openMainWindow(): BrowserWindow {
   opened.on('closed', () => {
     window = undefined
   })
-  opened.loadURL(home).catch(giveUp)
+  load(opened, path)
   return opened
 }
 

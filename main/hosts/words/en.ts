@@ -29,8 +29,8 @@ export const en = {
       `Ratafia cannot open the demo, ${file}: it is damaged, or of another version. Your book was not touched.\nDelete this file, and the demo is made anew.`,
     noFolder: (file) =>
       `Ratafia cannot make the folder of ${file}.\nCheck the rights of the folders above it, or ${otherFile}.`,
-    isArchive: (file) =>
-      `${file} is an archive, not a book: a backup or an export, perhaps.\nStart Ratafia without it; Safekeeping looks into it, shows what would change, and puts it in place.`,
+    twoBooks: (file) =>
+      `${file} is a book, and --cellar names another.\nLeave one of them out: Ratafia opens one book at a time.`,
     isNoBook: (file) =>
       `${file} is no cellar book. It was not touched.\nName a cellar book; a new one begins with --cellar FILE.`,
     isUnreadable: (file) =>
@@ -47,7 +47,7 @@ export type StartProblemCode =
   | 'demoBusy'
   | 'demoSpoilt'
   | 'noFolder'
-  | 'isArchive'
+  | 'twoBooks'
   | 'isNoBook'
   | 'isUnreadable'
   | 'portTaken'

@@ -29,8 +29,8 @@ export const pl = {
       `Ratafia nie może otworzyć pokazu, ${file}: plik jest uszkodzony albo z innej wersji. Twojej księgi nie ruszono.\nUsuń ten plik, a pokaz powstanie od nowa.`,
     noFolder: (file) =>
       `Ratafia nie może utworzyć folderu dla ${file}.\nSprawdź uprawnienia folderów nad nim albo ${otherFile}.`,
-    isArchive: (file) =>
-      `${file} to archiwum, nie księga: może kopia albo eksport.\nUruchom Ratafię bez niego; ekran „Kopie i księga” zajrzy do środka, pokaże, co by się zmieniło, i wstawi je na miejsce.`,
+    twoBooks: (file) =>
+      `${file} jest księgą, a --cellar wskazuje inną.\nPomiń jedną z nich: Ratafia otwiera jedną księgę naraz.`,
     isNoBook: (file) =>
       `${file} nie jest księgą piwniczki. Pliku nie ruszono.\nWskaż księgę; nowa zaczyna się opcją --cellar PLIK.`,
     isUnreadable: (file) =>

@@ -39,33 +39,33 @@ interface Made {
 
 type LookedInto = BooksCompared & Made & { readonly file: string }
 
-export interface PutInPlaceProps<Found extends { readonly folder: string }> {
+/** What is looked into, and the way to put it in place. */
+export interface LookedAt {
   of: Of
-  found: UseQueryResult<Found, CallError>
-  onFolder: (folder: string) => void
-  list: (found: Found, onLook: (file: string) => void) => ReactNode
   look: Work & { begin: (file: string) => void }
   preview: LookedInto | undefined
   put: UseMutationResult<Made & { asideFile: string | null }, CallError, { file: string }>
+}
+
+export interface PutInPlaceProps<Found extends { readonly folder: string }> {
+  at: LookedAt
+  found: UseQueryResult<Found, CallError>
+  onFolder: (folder: string) => void
+  list: (found: Found, onLook: (file: string) => void) => ReactNode
   /** Called when the book has been put in place, while this may be on its way out. */
   onDone: (() => void) | undefined
 }
 
 export function PutInPlace<Found extends { readonly folder: string }>({
-  of,
+  at,
   found,
   onFolder,
   list,
-  look,
-  preview,
-  put,
   onDone,
 }: PutInPlaceProps<Found>) {
-  const t = useWords()
-  const times = useTimes()
   const onLook = (file: string) => {
-    put.reset()
-    look.begin(file)
+    at.put.reset()
+    at.look.begin(file)
   }
   return (
     <div className={styles.restore}>
@@ -77,13 +77,35 @@ export function PutInPlace<Found extends { readonly folder: string }>({
           </>
         )}
       </ReadState>
+      <LookInto at={at} onDone={onDone} />
+    </div>
+  )
+}
+
+export interface LookIntoProps {
+  at: LookedAt
+  onDone?: (() => void) | undefined
+  /** Called when it is left as it is. */
+  onLeft?: (() => void) | undefined
+}
+
+/** How far the look is, what would change, and the outcome. */
+export function LookInto({ at: { of, look, preview, put }, onDone, onLeft }: LookIntoProps) {
+  const t = useWords()
+  const times = useTimes()
+  const leave = () => {
+    look.leave()
+    onLeft?.()
+  }
+  return (
+    <>
       <JobProgress work={look} label={t(wordsOf[of].looking)} />
       {preview && !put.isSuccess && (
         <ToPutInPlace
           of={of}
           preview={preview}
           isBusy={put.isPending}
-          onLeave={look.leave}
+          onLeave={leave}
           onGo={() =>
             put.mutate(
               { file: preview.file },
@@ -108,7 +130,7 @@ export function PutInPlace<Found extends { readonly folder: string }>({
           </>
         )}
       </div>
-    </div>
+    </>
   )
 }
 

@@ -2,7 +2,7 @@
 import { useState } from 'react'
 import { useRead, useWrite } from '../../app/queries.ts'
 import { FoundBackups } from './found-backups.tsx'
-import { PutInPlace } from './put-in-place.tsx'
+import { PutInPlace, type LookedAt } from './put-in-place.tsx'
 import { useLookJob } from './use-job.ts'
 
 export interface RestoreProps {
@@ -12,17 +12,18 @@ export interface RestoreProps {
 
 export function Restore({ onRestored }: RestoreProps) {
   const [folder, setFolder] = useState<string>()
-  const look = useLookJob()
   return (
     <PutInPlace
-      of="backup"
+      at={useBackup()}
       found={useRead('backups.list', folder === undefined ? {} : { folder })}
       onFolder={setFolder}
       list={(found, onLook) => <FoundBackups found={found} onLook={onLook} />}
-      look={look}
-      preview={look.job?.preview}
-      put={useWrite('backups.restore')}
       onDone={onRestored}
     />
   )
+}
+
+export function useBackup(): LookedAt {
+  const look = useLookJob()
+  return { of: 'backup', look, preview: look.job?.preview, put: useWrite('backups.restore') }
 }

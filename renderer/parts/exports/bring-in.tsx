@@ -2,7 +2,7 @@
 import { useState } from 'react'
 import { useRead, useWrite } from '../../app/queries.ts'
 import { useWords } from '../../app/words/use-words.ts'
-import { PutInPlace } from '../backups/put-in-place.tsx'
+import { PutInPlace, type LookedAt } from '../backups/put-in-place.tsx'
 import { useLookIntoExportJob } from '../backups/use-job.ts'
 import { Button } from '../button/button.tsx'
 import { FoundExports } from './found-exports.tsx'
@@ -26,17 +26,18 @@ export function BringIn({ onBroughtIn }: BringInProps) {
 
 function ExportToBringIn({ onBroughtIn }: { onBroughtIn: (() => void) | undefined }) {
   const [folder, setFolder] = useState<string>()
-  const look = useLookIntoExportJob()
   return (
     <PutInPlace
-      of="export"
+      at={useExport()}
       found={useRead('exports.list', folder === undefined ? {} : { folder })}
       onFolder={setFolder}
       list={(found, onLook) => <FoundExports found={found} onLook={onLook} />}
-      look={look}
-      preview={look.job?.importPreview}
-      put={useWrite('exports.import')}
       onDone={onBroughtIn}
     />
   )
+}
+
+export function useExport(): LookedAt {
+  const look = useLookIntoExportJob()
+  return { of: 'export', look, preview: look.job?.importPreview, put: useWrite('exports.import') }
 }

@@ -92,7 +92,7 @@ function Season({ view, inBook, last }: SeasonProps) {
     <Page
       title={t('season.title')}
       lead={
-        <div role="status">
+        <div aria-live="polite">
           <Answer
             plan={plan}
             keptAt={isKept ? last?.keptAt : undefined}

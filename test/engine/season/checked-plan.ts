@@ -11,13 +11,16 @@ export interface PlanBeside {
   readonly spiritMl: number
   readonly sweetenerG: (id: 'sugar' | 'honey') => number
   readonly pantryFruitG: (fruitId: string) => number
+  /** The batch that stands in a jar when the plan is made. */
+  readonly batchIn: (jarId: string) => string | undefined
 }
 
 const weekMs = 7 * 24 * 3_600_000
 
 export function faultsOf(plan: SeasonPlan, beside: PlanBeside): string[] {
   return [
-    ...jarFaults(plan),
+    ...jarFaults(plan, beside),
+    ...replayFaults(plan),
     ...fillFaults(plan),
     ...seasonFaults(plan, beside),
     ...sumFaults(plan, beside),
@@ -25,7 +28,7 @@ export function faultsOf(plan: SeasonPlan, beside: PlanBeside): string[] {
   ]
 }
 
-function jarFaults({ spans, jars }: SeasonPlan): string[] {
+function jarFaults({ spans, jars, weekCount }: SeasonPlan, { batchIn }: PlanBeside): string[] {
   const known = new Set(jars.map(({ jarId }) => jarId))
   const faults = spans
     .filter(({ jarId }) => !known.has(jarId))
@@ -39,8 +42,25 @@ function jarFaults({ spans, jars }: SeasonPlan): string[] {
       if (before !== undefined) faults.push(`${at}: ${before}, and ${who}`)
       weeks.set(at, who)
     }
+  for (const { jarId, use, batchId } of spans)
+    if (use === 'standing' && batchId !== batchIn(jarId))
+      faults.push(`${batchId} is not in ${jarId}`)
+  for (const { jarId, usedWeeks } of jars) {
+    const filled = Array.from({ length: weekCount }, (_, week) =>
+      weeks.get(`${jarId} in week ${week}`),
+    )
+    const held = filled.filter((who) => who !== undefined && !who.startsWith('cleaning')).length
+    if (held !== usedWeeks) faults.push(`${jarId} holds something ${held} weeks, not ${usedWeeks}`)
+  }
   return faults
 }
+
+const replayFaults = ({ batches }: SeasonPlan): string[] =>
+  batches.flatMap(({ key, volumeMl: { low, high }, replay }) => {
+    // To a millilitre: what is poured is rounded.
+    const isIn = replay.volumeMl > low - 1.001 && replay.volumeMl < high + 1.001
+    return replay.isWithinBand && !isIn ? [`${key} comes to ${replay.volumeMl} ml`] : []
+  })
 
 function fillFaults({ batches, jars, spans, wishes }: SeasonPlan): string[] {
   const capacity = new Map(jars.map(({ jarId, capacityMl }) => [jarId, capacityMl]))

@@ -24,7 +24,7 @@ const stopped = () => 0
 const plan = (facts: SeasonFacts, isExplained = false, timeLimitSeconds = 10) =>
   planSeason(facts, { solve, isExplained, timeLimitSeconds, clock: stopped })
 
-const ofPantry = ({ pantry }: SeasonFacts) => ({
+const ofPantry = ({ pantry, standing }: SeasonFacts) => ({
   fruitOf,
   spiritMl: pantry.spirits.reduce((sum, { volumeMl }) => sum + volumeMl, 0),
   sweetenerG: (id: 'sugar' | 'honey') =>
@@ -33,6 +33,7 @@ const ofPantry = ({ pantry }: SeasonFacts) => ({
     pantry.fruits
       .filter(({ fruitId }) => fruitId === id)
       .reduce((sum, { massG }) => sum + massG, 0),
+  batchIn: (id: string) => standing.jars.find(({ jarId }) => jarId === id)?.batchId,
 })
 
 const kindOf = ({ kinds }: SeasonPlan, id: string) => kinds.find(({ kindId }) => kindId === id)!
@@ -89,6 +90,9 @@ describe('planSeason', () => {
     expect(faultsOf(made, ofPantry(facts))).toEqual([])
     expect(made.proof.isProven).toBe(true)
     expect(made.totals.shortMl).toBe(0)
+    // Raspberries are three times as dear as damsons, spirit and bottles the same.
+    const perL = (id: string) => kindOf(made, id).minorPerL ?? 0
+    expect(perL('raspberry')).toBeGreaterThan(perL('damson') + 100)
     // 2 L are there, 5 L a year are drunk, and the new ones are ready after 1.2 years: none is left.
     const cherry = kindOf(made, 'sour_cherry')
     expect(cherry.leftThenMl.value).toBe(0)

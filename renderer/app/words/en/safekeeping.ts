@@ -144,6 +144,7 @@ export const safekeeping = {
     openFormat:
       'Each backup is a zip file with the whole book in it: it can be opened, copied and mailed like any other.',
   },
+  lookInto: { title: 'What is in this file', change: 'What it would change' },
   restore: {
     title: 'Go back to a backup',
     text: 'The present book is kept aside under another name; nothing is overwritten.',

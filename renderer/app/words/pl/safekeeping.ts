@@ -143,6 +143,7 @@ export const safekeeping = {
     openFormat:
       'Każda kopia to plik zip z całą księgą: można go otworzyć, skopiować i wysłać jak każdy inny.',
   },
+  lookInto: { title: 'Co jest w tym pliku', change: 'Co by zmienił' },
   restore: {
     title: 'Wróć do kopii',
     text: 'Obecna księga zostaje odłożona pod inną nazwą; nic nie jest nadpisywane.',
