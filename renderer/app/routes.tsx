@@ -143,9 +143,6 @@ export const Routes = () => (
       <Route path="/look-into/:file">
         {({ file }) => <LookIntoScreen key={file} file={decodeURIComponent(file)} />}
       </Route>
-      <Route path="/look-into/:file">
-        {({ file }) => <LookIntoScreen key={file} file={decodeURIComponent(file)} />}
-      </Route>
       <Route path="/safekeeping" component={SafekeepingScreen} />
       <Route path="/handbook/:chapter?">
         {({ chapter }) => <HandbookScreen chapter={chapterOf(chapter)} />}

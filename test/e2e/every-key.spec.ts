@@ -3,6 +3,7 @@
  * order, and never gets stuck; what has the focus is marked, in light and dark, and nothing covers it.
  */
 import { join } from 'node:path'
+import { AxeBuilder } from '@axe-core/playwright'
 import type { Page } from '@playwright/test'
 import { expect, test } from './cellar-test.ts'
 import { startHost } from './host-process.ts'
@@ -14,6 +15,9 @@ test.describe.configure({ timeout: 600_000 })
 
 /** Rows come and go in a list of thousands: its first screenful says how it is walked through. */
 const mostPresses = 400
+
+const asTable = /^Show as table$/
+const asChart = /^Show as (?:chart|picture|bars)$/
 
 test('every screen can be walked through by Tab, and shows where it stands', async ({
   folder,
@@ -42,6 +46,45 @@ test('every screen can be walked through by Tab, and shows where it stands', asy
   await page.close()
   await host.stop()
   expect(faults).toEqual([])
+})
+
+test('each chart turns into its table by a key, which keeps the focus, and back', async ({
+  folder,
+  page,
+}) => {
+  const host = await startHost(join(folder, 'cellar.ratafia'), { args: ['--no-open', '--demo'] })
+  await readyBook(host)
+  const isQuiet = countRequests(page)
+  await page.emulateMedia({ reducedMotion: 'reduce' })
+  await page.goto(host.link)
+  const turned = new Set<string>()
+  for (const path of Object.values(screenSamples).flat()) {
+    await page.evaluate(goTo, path)
+    await isQuiet()
+    const count = await page.getByRole('button', { name: asTable }).count()
+    for (let index = 0; index < count; index += 1) {
+      const button = page.getByRole('button', { name: asTable }).nth(index)
+      await button.scrollIntoViewIfNeeded()
+      await button.focus()
+      const tables = await page.getByRole('table').count()
+      await page.keyboard.press('Enter')
+      const focused = page.locator(':focus')
+      await expect(focused, path).toHaveText(asChart)
+      expect(await page.getByRole('table').count(), path).toBeGreaterThan(tables)
+      const { violations } = await new AxeBuilder({ page }).include('main').analyze()
+      expect(
+        violations.map(({ id }) => id),
+        path,
+      ).toEqual([])
+      await page.keyboard.press('Enter')
+      await expect(focused, path).toHaveText(asTable)
+      turned.add(path)
+    }
+  }
+  await page.close()
+  await host.stop()
+  // Batch, comparison, shelf, season, bench, lineage: none may lose its table unseen.
+  expect(turned.size).toBeGreaterThanOrEqual(8)
 })
 
 /** Presses Tab from the top until all is reached, and looks at each stop. */

@@ -68,7 +68,11 @@ export async function readyBook(host: HostProcess): Promise<void> {
   })
 }
 
-async function answer<Value>(host: HostProcess, channel: string, request: object): Promise<Value> {
+export async function answer<Value>(
+  host: HostProcess,
+  channel: string,
+  request: object,
+): Promise<Value> {
   const reply = await host.call(channel, request)
   if (!reply.ok) throw new Error(`${channel}: ${reply.error.message}`)
   return reply.value as Value

@@ -36,7 +36,7 @@ test('next season is planned, kept, bought for and begun on paper', async ({ rat
     .first()
     .hover()
   await expect(jars.getByRole('paragraph').first()).toHaveText(/: .+, steeps, .+ \(\d+ weeks?\)/)
-  await jars.getByRole('button', { name: 'As a table' }).click()
+  await jars.getByRole('button', { name: 'Show as table' }).click()
   await expect(jars.getByRole('row', { name: /Steeping/ }).first()).toBeVisible()
 
   // A wish beyond what drinking asks for, kept as it is written; money that does not reach.

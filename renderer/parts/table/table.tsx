@@ -1,6 +1,7 @@
 /** A plain table: numbers aligned to the end, one header cell a row, a caption for those who listen. */
 import { Fragment, type ReactNode } from 'react'
 import { classes } from '../classes.ts'
+import { ScrollBox } from './scroll-box.tsx'
 import styles from './table.module.css'
 
 export interface Column<Row> {
@@ -45,7 +46,7 @@ export function Table<Row>(props: TableProps<Row>) {
       ),
     )
   return (
-    <div className={styles.frame}>
+    <ScrollBox label={caption} className={styles.frame}>
       <table className={styles.table}>
         <caption className="visually-hidden">{caption}</caption>
         <thead>
@@ -80,6 +81,6 @@ export function Table<Row>(props: TableProps<Row>) {
           </tfoot>
         )}
       </table>
-    </div>
+    </ScrollBox>
   )
 }

@@ -6,6 +6,7 @@ import { ChoiceField } from '../../parts/fields/choice-field.tsx'
 import { Field } from '../../parts/fields/field.tsx'
 import { Segments } from '../../parts/fields/segments.tsx'
 import { handText } from '../../parts/paper/hand-text.ts'
+import { ScrollBox } from '../../parts/table/scroll-box.tsx'
 import { sheetKinds } from './fields.ts'
 import {
   delimiters,
@@ -111,7 +112,7 @@ function HowToRead({ state: { reading, choices, setChoices } }: { state: FileSta
 function Begin({ table: { heads, rows } }: { table: SheetTable }) {
   const t = useWords()
   return (
-    <div className={styles.frame}>
+    <ScrollBox label={t('sheets.file.begin', { count: rows.length })} className={styles.frame}>
       <table className={styles.begin}>
         <caption>{t('sheets.file.begin', { count: rows.length })}</caption>
         <thead>
@@ -133,7 +134,7 @@ function Begin({ table: { heads, rows } }: { table: SheetTable }) {
           ))}
         </tbody>
       </table>
-    </div>
+    </ScrollBox>
   )
 }
 

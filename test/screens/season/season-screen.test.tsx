@@ -222,7 +222,7 @@ describe('the plan', () => {
   it('has the jars’ year as a table, too', async () => {
     const { user } = show('/season', kept)
     const section = await screen.findByRole('region', { name: 'Jars over the year' })
-    await user.click(within(section).getByRole('button', { name: 'As a table' }))
+    await user.click(within(section).getByRole('button', { name: 'Show as table' }))
     const rows = within(section).getAllByRole('row')
     // A line a span, one for the jar that is never used, and the head.
     expect(rows).toHaveLength(8 + 1)
@@ -340,7 +340,7 @@ describe('the fruit calendar', () => {
 
   it('has a table with the same', async () => {
     const { user } = show('/season/fruit')
-    await user.click(await screen.findByRole('button', { name: 'As a table' }))
+    await user.click(await screen.findByRole('button', { name: 'Show as table' }))
     expect(plain(screen.getByRole('row', { name: /Damson/ }))).toMatch(/Damson.* to .*8 Sept 2024/)
   })
 

@@ -16,6 +16,7 @@ import { Segments } from '../../../parts/fields/segments.tsx'
 import { Toggles } from '../../../parts/fields/toggles.tsx'
 import { useJars } from '../../../parts/names/use-names.ts'
 import { Section } from '../../../parts/page/page.tsx'
+import { ScrollBox } from '../../../parts/table/scroll-box.tsx'
 import { useCurve, useForecast } from '../use-steeping.ts'
 import { firstDrawAt, keptTemperatureC } from '../what-if/as-it-is.ts'
 import { useWhatIf } from '../what-if/use-what-if.ts'
@@ -135,9 +136,9 @@ function Shown({ curve, page, axis }: ShownProps) {
         </Button>
       </div>
       {isTable ? (
-        <div className={styles.table}>
+        <ScrollBox label={t('batch.curve.tableCaption')} className={styles.table}>
           <CurveTable view={view} shown={shown} jarName={jarName} />
-        </div>
+        </ScrollBox>
       ) : (
         <>
           <BatchCurve view={view} shown={shown} axis={axis} description={description} />
