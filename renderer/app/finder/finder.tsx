@@ -1,5 +1,5 @@
 /** Leads to whatever is typed: everything in the cellar, every screen, and a few actions, by keyboard. */
-import { useDeferredValue, useMemo, useState } from 'react'
+import { memo, useDeferredValue, useMemo, useState } from 'react'
 import {
   Autocomplete,
   Input,
@@ -41,11 +41,30 @@ export function Finder({ isOpen, onClose, onOpen }: FinderProps) {
 /** Mounted while the finder is open only, so that nothing is read for it before. */
 function Search({ onClose, onOpen }: Omit<FinderProps, 'isOpen'>) {
   const t = useWords()
-  const [, navigate] = useLocation()
   const [typed, setTyped] = useState('')
-  const findings = useFindings(useActions(onOpen))
   const settled = useDeferredValue(typed)
-  const found = useMemo(() => rankFindings(findings, settled, limit), [findings, settled])
+  // The field at once, what can be found a moment later: a whole cellar is named for it.
+  const isShown = useDeferredValue(true, false)
+  return (
+    <Autocomplete inputValue={typed} onInputChange={setTyped}>
+      <SearchField autoFocus>
+        <Label className="visually-hidden">{t('finder.label')}</Label>
+        <Input className={classes(styles.input)} placeholder={t('finder.label')} />
+      </SearchField>
+      {isShown && <Found typed={settled} onClose={onClose} onOpen={onOpen} />}
+    </Autocomplete>
+  )
+}
+
+interface FoundProps extends Omit<FinderProps, 'isOpen'> {
+  typed: string
+}
+
+const Found = memo(function Found({ typed, onClose, onOpen }: FoundProps) {
+  const t = useWords()
+  const [, navigate] = useLocation()
+  const findings = useFindings(useActions(onOpen))
+  const found = useMemo(() => rankFindings(findings, typed, limit), [findings, typed])
   const go = (id: string) => {
     const finding = found.find((one) => one.id === id)
     onClose()
@@ -53,31 +72,25 @@ function Search({ onClose, onOpen }: Omit<FinderProps, 'isOpen'>) {
     finding?.act?.()
   }
   return (
-    <Autocomplete inputValue={typed} onInputChange={setTyped}>
-      <SearchField autoFocus>
-        <Label className="visually-hidden">{t('finder.label')}</Label>
-        <Input className={classes(styles.input)} placeholder={t('finder.label')} />
-      </SearchField>
-      <Menu
-        aria-label={t('finder.title')}
-        className={classes(styles.found)}
-        items={found}
-        onAction={(key) => go(String(key))}
-        renderEmptyState={() => <p className={styles.nothing}>{t('finder.nothing')}</p>}
-      >
-        {(finding) => (
-          <MenuItem className={classes(styles.finding)} textValue={finding.name}>
-            <Text slot="label">{finding.name}</Text>
-            <Text slot="description">
-              {finding.kind === 'screen' && finding.also !== undefined
-                ? finding.also
-                : [t(`finder.kind.${finding.kind}`), finding.kind !== 'fruit' && finding.also]
-                    .filter(Boolean)
-                    .join(' · ')}
-            </Text>
-          </MenuItem>
-        )}
-      </Menu>
-    </Autocomplete>
+    <Menu
+      aria-label={t('finder.title')}
+      className={classes(styles.found)}
+      items={found}
+      onAction={(key) => go(String(key))}
+      renderEmptyState={() => <p className={styles.nothing}>{t('finder.nothing')}</p>}
+    >
+      {(finding) => (
+        <MenuItem className={classes(styles.finding)} textValue={finding.name}>
+          <Text slot="label">{finding.name}</Text>
+          <Text slot="description">
+            {finding.kind === 'screen' && finding.also !== undefined
+              ? finding.also
+              : [t(`finder.kind.${finding.kind}`), finding.kind !== 'fruit' && finding.also]
+                  .filter(Boolean)
+                  .join(' · ')}
+          </Text>
+        </MenuItem>
+      )}
+    </Menu>
   )
-}
+})

@@ -1,5 +1,5 @@
 /** What the maker calls the places, batches and fruits that the book knows by id. */
-import { useCallback, useMemo } from 'react'
+import { useCallback } from 'react'
 import { useLanguage, useWords } from '../../app/words/use-words.ts'
 import type { BatchSummary, Jar, JarContents } from '../../../shared/schemas/cellar.ts'
 import type { Fruit } from '../../../shared/schemas/fruits.ts'
@@ -15,9 +15,9 @@ export function useFruitName(): (fruit: Pick<Fruit, 'nameEn' | 'namePl'>) => str
 }
 
 export function useFruits(): ReadonlyMap<string, Fruit> {
-  const { data } = useRead('fruits.list', {})
-  return useMemo(() => new Map((data ?? []).map((fruit) => [fruit.id, fruit])), [data])
+  return byId(useRead('fruits.list', {}).data, fruitId)
 }
+const fruitId = ({ id }: Fruit) => id
 
 export interface JarInPlace {
   jar: Jar
@@ -25,14 +25,14 @@ export interface JarInPlace {
 }
 
 export function useJars(): ReadonlyMap<string, JarInPlace> {
-  const { data } = useRead('jars.list', {})
-  return useMemo(() => new Map((data ?? []).map((entry) => [entry.jar.id, entry])), [data])
+  return byId(useRead('jars.list', {}).data, jarId)
 }
+const jarId = ({ jar }: JarInPlace) => jar.id
 
 export function useShelves(): ReadonlyMap<string, Shelf> {
-  const { data } = useRead('shelves.list', {})
-  return useMemo(() => new Map((data ?? []).map((shelf) => [shelf.id, shelf])), [data])
+  return byId(useRead('shelves.list', {}).data, shelfIdOf)
 }
+const shelfIdOf = ({ id }: Shelf) => id
 
 /** A place on the shelf; null is where bottles stand that have none. */
 export function useShelfName(): (shelfId: string | null) => string {
@@ -109,6 +109,20 @@ export function usePlaceName(): (place: string) => string {
 
 /** Every batch by its id, as the list of batches has it. */
 export function useBatches(): ReadonlyMap<string, BatchSummary> {
-  const { data } = useRead('batches.list', {})
-  return useMemo(() => new Map((data ?? []).map((entry) => [entry.batch.id, entry])), [data])
+  return byId(useRead('batches.list', {}).data, batchId)
 }
+const batchId = ({ batch }: BatchSummary) => batch.id
+
+/** One map of a list for all who ask: each row of a table does. */
+function byId<Entry>(
+  list: readonly Entry[] = noEntries,
+  idOf: (entry: Entry) => string,
+): ReadonlyMap<string, Entry> {
+  const known = maps.get(list) as ReadonlyMap<string, Entry> | undefined
+  if (known) return known
+  const map = new Map(list.map((entry) => [idOf(entry), entry]))
+  maps.set(list, map)
+  return map
+}
+const maps = new WeakMap<readonly unknown[], ReadonlyMap<string, unknown>>()
+const noEntries: readonly never[] = []

@@ -7,6 +7,7 @@ import { Button } from '../../parts/button/button.tsx'
 import { ReadState } from '../../parts/failure/read-state.tsx'
 import { useFruitName, useFruits, useJars } from '../../parts/names/use-names.ts'
 import { Empty, Page } from '../../parts/page/page.tsx'
+import { FirstRows } from '../../parts/table/first-rows.tsx'
 import type { BatchSummary } from '../../../shared/schemas/cellar.ts'
 import { BatchTable } from './batch-table.tsx'
 import { BatchFilter } from './batch-filter.tsx'
@@ -52,8 +53,8 @@ export function BatchesScreen() {
   )
 }
 
-/** Rows draw their vessels: the book of a lifetime is not drawn at once. */
-const rowsAtOnce = 100
+/** Each draws its vessels, and a step of the arrows looks at all of them. */
+const rowsAtOnce = 40
 
 interface FilteredBatchesProps {
   all: readonly BatchSummary[]
@@ -70,7 +71,6 @@ function FilteredBatches({ all, picked, onPick }: FilteredBatchesProps) {
   const [group, setGroup] = useState<StageGroup | 'all'>('all')
   const [search, setSearch] = useState('')
   const [order, setOrder] = useState<Order>({ by: 'next', isDescending: false })
-  const [most, setMost] = useState(rowsAtOnce)
 
   const alsoNamed = (summary: BatchSummary) => [
     ...summary.fruitIds.flatMap((id) => {
@@ -106,20 +106,17 @@ function FilteredBatches({ all, picked, onPick }: FilteredBatchesProps) {
           {t('batches.noMatch')}
         </Empty>
       ) : (
-        <>
-          <BatchTable
-            batches={shown.slice(0, most)}
-            order={order}
-            onOrder={setOrder}
-            picked={picked}
-            onPick={onPick}
-          />
-          {shown.length > most && (
-            <Button onPress={() => setMost(most + rowsAtOnce)}>
-              {t('batches.showMore', { count: Math.min(rowsAtOnce, shown.length - most) })}
-            </Button>
+        <FirstRows rows={shown} atOnce={rowsAtOnce}>
+          {(rows) => (
+            <BatchTable
+              batches={rows}
+              order={order}
+              onOrder={setOrder}
+              picked={picked}
+              onPick={onPick}
+            />
           )}
-        </>
+        </FirstRows>
       )}
     </>
   )

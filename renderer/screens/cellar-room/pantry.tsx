@@ -7,6 +7,7 @@ import { Button } from '../../parts/button/button.tsx'
 import { useGoodsName } from '../../parts/names/use-names.ts'
 import { Empty, Section } from '../../parts/page/page.tsx'
 import { Quantity } from '../../parts/quantity/quantity.tsx'
+import { FirstRows } from '../../parts/table/first-rows.tsx'
 import { Table, type Column } from '../../parts/table/table.tsx'
 import { useTimes } from '../../parts/time/use-times.ts'
 import { BuyDialog } from './buy-dialog.tsx'
@@ -14,6 +15,8 @@ import styles from './pantry.module.css'
 
 /** Less than this is what clings to the bag. */
 const traceG = 0.5
+
+const rowsAtOnce = 100
 
 const isUsedUp = ({ massG }: PantryLot) => massG < traceG
 
@@ -30,7 +33,9 @@ export function Pantry({ lots }: { lots: readonly PantryLot[] }) {
       {shown.length === 0 ? (
         <Empty action={buy}>{t('cellarRoom.pantryEmpty')}</Empty>
       ) : (
-        <PantryTable lots={shown} />
+        <FirstRows rows={shown} atOnce={rowsAtOnce}>
+          {(rows) => <PantryTable lots={rows} />}
+        </FirstRows>
       )}
       {lots.some(isUsedUp) && !showsUsedUp && (
         <p>

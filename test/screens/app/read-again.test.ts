@@ -1,5 +1,5 @@
 import { QueryClient, QueryObserver } from '@tanstack/react-query'
-import { describe, expect, it } from 'vitest'
+import { describe, expect, it, vi } from 'vitest'
 import { readAgain } from '../../../renderer/app/read-again.ts'
 
 /** A question whose answers are given by hand, in the order in which it was asked. */
@@ -19,6 +19,8 @@ function question() {
 }
 
 const aMoment = () => new Promise((resolve) => setTimeout(resolve))
+const isAskedAgain = (waiting: readonly unknown[]) =>
+  vi.waitFor(() => expect(waiting).toHaveLength(2))
 
 describe('readAgain', () => {
   it('lets no first answer through that was given before the change', async () => {
@@ -26,7 +28,7 @@ describe('readAgain', () => {
     const leave = look()
     void readAgain(queryClient)
     waiting[0]?.('before the change')
-    await aMoment()
+    await isAskedAgain(waiting)
     waiting[1]?.('after the change')
     await aMoment()
     leave()
@@ -40,10 +42,26 @@ describe('readAgain', () => {
     waiting[0]?.('before the change')
     await aMoment()
     const leave = look()
-    await aMoment()
+    await isAskedAgain(waiting)
     waiting[1]?.('after the change')
     await aMoment()
     leave()
     expect(seen).toEqual(['after the change'])
+  })
+
+  it('asks once where a write is answered and told of at once', async () => {
+    const { queryClient, waiting, look, seen } = question()
+    const leave = look()
+    waiting[0]?.('before the change')
+    await aMoment()
+    void readAgain(queryClient)
+    await aMoment()
+    void readAgain(queryClient)
+    await isAskedAgain(waiting)
+    waiting[1]?.('after the change')
+    await aMoment()
+    leave()
+    expect(seen).toEqual(['before the change', 'after the change'])
+    expect(waiting).toHaveLength(2)
   })
 })

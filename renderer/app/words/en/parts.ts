@@ -14,6 +14,8 @@ const quantityProblem = {
 export const parts = {
   loading: 'Reading the book…',
   tryAgain: 'Try again',
+  showMore_one: 'Show {{count}} more',
+  showMore_other: 'Show {{count}} more',
   reload: 'Open again',
   close: 'Close',
   any: 'any',

@@ -60,8 +60,6 @@ export const screens = {
       'No batch yet. A batch is what you make together under one name: name it now, and log what you do as you do it.',
     noMatch: 'No batch matches.',
     showAll: 'Show all',
-    showMore_one: 'Show {{count}} more',
-    showMore_other: 'Show {{count}} more',
     form: {
       name: 'Name',
       nameMissing: 'Give it a name.',

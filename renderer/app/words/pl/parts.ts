@@ -2,6 +2,10 @@
 export const parts = {
   loading: 'Czytam księgę…',
   tryAgain: 'Spróbuj ponownie',
+  showMore_one: 'Pokaż jeszcze {{count}}',
+  showMore_few: 'Pokaż jeszcze {{count}}',
+  showMore_many: 'Pokaż jeszcze {{count}}',
+  showMore_other: 'Pokaż jeszcze {{count}}',
   reload: 'Otwórz ponownie',
   close: 'Zamknij',
   any: 'dowolne',

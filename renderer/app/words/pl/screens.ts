@@ -60,10 +60,6 @@ export const screens = {
       'Nie ma jeszcze nastawu. Nastaw to wszystko, co robisz razem pod jedną nazwą: nazwij go teraz i zapisuj, co robisz, kiedy to robisz.',
     noMatch: 'Żaden nastaw nie pasuje.',
     showAll: 'Pokaż wszystkie',
-    showMore_one: 'Pokaż jeszcze {{count}}',
-    showMore_few: 'Pokaż jeszcze {{count}}',
-    showMore_many: 'Pokaż jeszcze {{count}}',
-    showMore_other: 'Pokaż jeszcze {{count}}',
     form: {
       name: 'Nazwa',
       nameMissing: 'Podaj nazwę.',
