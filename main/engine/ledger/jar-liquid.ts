@@ -12,8 +12,8 @@ const pulpMlPerG = 0.67
 /** Crystal sugar, mL/g: sucrose is 1.587 g/mL; from memory. */
 const crystalMlPerG = 0.63
 
-/** Below this there is a wet jar, not a liquid. */
-const leastMl = 0.01
+/** Below this there is a wet jar, not a liquid: it would be told as 0 ml. */
+const leastMl = 0.5
 
 /** A liquid's volume, strength, sugar and acid at 20 °C; undefined where there is none. */
 export function describeLiquid(matter: Matter): Liquid | undefined {

@@ -5,6 +5,7 @@
 import { useState } from 'react'
 import { useWords } from '../../app/words/use-words.ts'
 import { useSettings } from '../../app/settings.tsx'
+import { classes } from '../classes.ts'
 import { Field } from '../fields/field.tsx'
 import { focusOnMount } from '../fields/focus-on-mount.ts'
 import { editableQuantity, fieldUnitSymbol } from './format-quantity.ts'
@@ -87,7 +88,9 @@ export function QuantityField(props: QuantityFieldProps) {
               onChange={(event) => change(event.target.value)}
               onBlur={() => setIsLeft(text.trim() !== '' || isLeft)}
             />
-            <span className={styles.unit}>{fieldUnitSymbol(dimension, context)}</span>
+            <span className={classes(styles.unit, namesUnit.test(text) && styles.named)}>
+              {fieldUnitSymbol(dimension, context)}
+            </span>
           </span>
           {readingText && (
             <output className={styles.reading}>
@@ -99,6 +102,9 @@ export function QuantityField(props: QuantityFieldProps) {
     </Field>
   )
 }
+
+/** "1.2 kg": the unit of a bare number beside it would be read as part of it. */
+const namesUnit = /[\p{L}°%]/u
 
 /** An echo that rounds away what was written says less than the field itself: 98.5 g is not 99 g. */
 function isFaithful(echo: string, value: number | undefined, context: QuantityContext): boolean {

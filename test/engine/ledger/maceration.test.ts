@@ -66,6 +66,31 @@ function restingStrength(deeds: readonly Line[]): number {
   return liquid.strengthPctVol
 }
 
+describe('the first juice that sugar draws', () => {
+  it('is no liquid until it could be told as a millilitre', () => {
+    const lines = steeped({
+      fruitId: 'plum',
+      fruitKg: 1.2,
+      edibleFraction: 0.95,
+      spiritL: 0.7,
+      spiritPctVol: 70,
+      sugarKg: 0.15,
+    }).slice(0, -1)
+    const jar = folded(lines).cellar.jars.get('jar') as JarState
+    const after = (minutes: number) =>
+      describeJar('jar', settledJar(jar, jar.atMs + minutes * 60_000))
+    expect(after(0)).not.toHaveProperty('liquid')
+    const soon = Array.from({ length: 120 }, (_, minute) => after(minute))
+    const first = soon.find(({ liquid }) => liquid)?.liquid
+    // It begins at half a millilitre, and a minute brings less than five.
+    expect(first?.volumeMl).toBeGreaterThanOrEqual(0.5)
+    expect(first?.volumeMl).toBeLessThan(5)
+    expect(after(12 * 60).liquid?.volumeMl).toBeGreaterThan(first?.volumeMl ?? 0)
+    const traces = soon.filter(({ liquid }) => !liquid).map(({ free }) => free.waterG)
+    expect(Math.max(...traces)).toBeLessThan(0.6)
+  })
+})
+
 describe('steeping to equilibrium', () => {
   const industrial = checks.industrialSourCherry
   const cherries = {

@@ -167,6 +167,30 @@ describe('the forecast', () => {
     expect(within(form).getByRole('button', { name: 'What is this? Sugar draw' })).toBeTruthy()
   })
 
+  it('offers no draw of fruit that still gives', async () => {
+    await showSteeping({
+      'batches.forecast': forecast({
+        jars: [
+          jarForecast({
+            extractFraction: { value: 0.49, low: 0.3, high: 0.6 },
+            sugarDraw: {
+              sugarG: 280,
+              draw: 1,
+              heldMl: 760,
+              heldEthanolMl: 0.2,
+              outMl: 653,
+              outStrengthPctVol: 0,
+              recoveredEthanolMl: 0.1,
+            },
+          }),
+        ],
+      }),
+    })
+    expect(
+      within(region('Forecast')).queryByRole('button', { name: 'Cover with sugar' }),
+    ).toBeNull()
+  })
+
   it('puts the book right with the fitted strength where the two differ', async () => {
     const strong = contents({ liquid: liquid({ strengthPctVol: 34.1 }) })
     const { user } = await showSteeping({

@@ -86,7 +86,7 @@ const done = {
 /** What a stage means, for the lead of the page. */
 const standing = {
   empty: 'Nothing in the jars yet',
-  layered: 'Fruit and sugar, no spirit yet',
+  layered: 'Fruit is in, no spirit yet',
   steeping: 'Steeping',
   drawnOff: 'Drawn off the fruit',
   sugarDraw: 'Spent fruit under sugar',

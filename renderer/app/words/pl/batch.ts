@@ -93,7 +93,7 @@ const done = {
 
 const standing = {
   empty: 'Jeszcze nic w naczyniach',
-  layered: 'Owoce z cukrem, jeszcze bez spirytusu',
+  layered: 'Owoce w naczyniu, jeszcze bez spirytusu',
   steeping: 'Maceruje się',
   drawnOff: 'Zlany znad owoców',
   sugarDraw: 'Zużyte owoce pod cukrem',

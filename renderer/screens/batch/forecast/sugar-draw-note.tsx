@@ -15,10 +15,14 @@ interface SugarDrawNoteProps {
 /** Sugar is weighed on a kitchen scale. */
 const stepG = 10
 
-export function SugarDrawNote({ forecast: { jarId, sugarDraw }, onOpen }: SugarDrawNoteProps) {
+/** A draw is for spent fruit: before half of its extract is out there is nothing to gain by it. */
+const leastExtract = 0.5
+
+export function SugarDrawNote({ forecast, onOpen }: SugarDrawNoteProps) {
   const t = useWords()
   const { text } = useQuantities()
-  if (!sugarDraw) return null
+  const { jarId, sugarDraw, extractFraction } = forecast
+  if (!sugarDraw || extractFraction.value < leastExtract) return null
   const amount = Math.round(sugarDraw.sugarG / stepG) * stepG
   const cover: Prefill = (draft) =>
     draft.kind === 'coverWithSugar' ? { ...draft, jarIds: [jarId], amount } : draft

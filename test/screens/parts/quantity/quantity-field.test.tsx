@@ -37,6 +37,16 @@ describe('QuantityField', () => {
     expect(screen.getByText(/^= 1.50.L$/)).toBeTruthy()
   })
 
+  it('keeps its own unit out of sight beside one that was typed', async () => {
+    const { user } = showPart(<Trial />)
+    await user.type(field(), '1.5')
+    const own = screen.getByText('ml')
+    const before = own.className
+    await user.type(field(), ' l')
+    expect(own.className).toContain('named')
+    expect(before).not.toContain('named')
+  })
+
   it('says what is wrong beside the field once it is left, and hands out nothing', async () => {
     const { user } = showPart(<Trial isRequired />)
     await user.type(field(), '3 buckets')
