@@ -34,6 +34,9 @@ function failureWord({
   problem,
   exportProblem,
 }: SafekeepingJob): WordKey {
+  // The file itself, or the stick it was on, is gone.
+  if (failure === 'folderGone' && (kind === 'look' || kind === 'lookIntoExport'))
+    return 'safekeeping.backups.problem.unreadable'
   if (exportProblem && kind === 'lookIntoExport') return `exports.problem.${exportProblem}`
   if (problem && kind === 'look') return `safekeeping.backups.problem.${problem}`
   if (kind === 'export' && failure === 'notVerified') return 'exports.out.notVerified'

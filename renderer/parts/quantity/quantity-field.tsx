@@ -70,7 +70,11 @@ export function QuantityField(props: QuantityFieldProps) {
   const problem = ownProblem ?? props.problem
   const echo =
     reading.ok && dimension !== 'count' ? quantities.text(reading.value, dimension) : undefined
-  const readingText = echo !== undefined && isFaithful(echo, ownValue, context) ? echo : undefined
+  const ownUnit = fieldUnitSymbol(dimension, context)
+  // "500" beside "ml" cannot be read otherwise; commas, points and other units can.
+  const isPlain = /^\d+$/.test(text.trim()) && echo?.endsWith(ownUnit)
+  const readingText =
+    echo !== undefined && !isPlain && isFaithful(echo, ownValue, context) ? echo : undefined
   return (
     <Field label={label} isRequired={isRequired} problem={problem} description={props.description}>
       {(control) => (
@@ -89,7 +93,7 @@ export function QuantityField(props: QuantityFieldProps) {
               onBlur={() => setIsLeft(text.trim() !== '' || isLeft)}
             />
             <span className={classes(styles.unit, namesUnit.test(text) && styles.named)}>
-              {fieldUnitSymbol(dimension, context)}
+              {ownUnit}
             </span>
           </span>
           {readingText && (

@@ -4,7 +4,8 @@ import type { ExportProblem } from '../../../../shared/schemas/exports.ts'
 const problem = {
   notAnExport: 'This file is no cellar that Ratafia exported.',
   cutShort: 'This file is cut short. Copy it again from where it came from.',
-  unreadable: 'This file cannot be read. Check its rights, or the disk it is on.',
+  unreadable:
+    'This file cannot be read. Check that it is there, its rights, and the disk it is on.',
   checksum:
     'Something in this file was changed after it was made. Use the file as it was exported, or another one.',
   damagedInside: 'This file is damaged inside. Copy it again from where it came from.',

@@ -57,7 +57,8 @@ const failure = {
 const problem = {
   notABackup: 'This file is not a backup of Ratafia.',
   cutShort: 'This file is cut short. Copy it again from where it came from, or use an older one.',
-  unreadable: 'This file cannot be read. Check its rights, or the disk it is on.',
+  unreadable:
+    'This file cannot be read. Check that it is there, its rights, and the disk it is on.',
   checksum: 'This backup was changed after it was made. Use another one.',
   damagedInside: 'This backup is damaged inside. Use another one.',
   otherState: 'The moves in this backup come to another state than they should. Use another one.',

@@ -2,7 +2,8 @@
 const problem = {
   notAnExport: 'Ten plik nie jest piwniczką wyeksportowaną z Ratafii.',
   cutShort: 'Ten plik jest ucięty. Skopiuj go jeszcze raz stamtąd, skąd pochodzi.',
-  unreadable: 'Tego pliku nie da się odczytać. Sprawdź jego uprawnienia albo dysk, na którym leży.',
+  unreadable:
+    'Tego pliku nie da się odczytać. Sprawdź, czy jest na miejscu, jego uprawnienia i dysk, na którym leży.',
   checksum:
     'Coś w tym pliku zmieniono po jego zrobieniu. Użyj pliku takiego, jaki został wyeksportowany, albo innego.',
   damagedInside:

@@ -48,7 +48,8 @@ const problem = {
   notABackup: 'Ten plik nie jest kopią Ratafii.',
   cutShort:
     'Ten plik jest ucięty. Skopiuj go jeszcze raz stamtąd, skąd pochodzi, albo użyj starszego.',
-  unreadable: 'Tego pliku nie da się odczytać. Sprawdź jego uprawnienia albo dysk, na którym leży.',
+  unreadable:
+    'Tego pliku nie da się odczytać. Sprawdź, czy jest na miejscu, jego uprawnienia i dysk, na którym leży.',
   checksum: 'Tę kopię zmieniono po jej zrobieniu. Użyj innej.',
   damagedInside: 'Ta kopia jest w środku uszkodzona. Użyj innej.',
   otherState: 'Wpisy z tej kopii dają inny stan, niż powinny. Użyj innej.',
