@@ -95,8 +95,9 @@ test('ends 5 s after its last window is closed, when it opens windows', async ({
   const hasStream = page.waitForResponse((response) => response.url().endsWith('/events'))
   await page.goto(host.link)
   await hasStream
+  const hasAgain = page.waitForResponse((response) => response.url().endsWith('/events'))
   await page.reload()
-  await page.waitForResponse((response) => response.url().endsWith('/events'))
+  await hasAgain
   const closed = performance.now()
   await page.close()
   await host.ended

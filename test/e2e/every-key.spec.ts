@@ -197,6 +197,11 @@ function tellWalk(): string[] {
 /** What the focus changes about each stop, or what it stands in; and whether something covers it. */
 async function marks(): Promise<string[]> {
   const { keyTools } = window as unknown as { keyTools: KeyTools }
+  const active = document.activeElement
+  if (active instanceof HTMLElement) active.blur()
+  // A list of thousands draws the rows in sight: those at the top, once they stand there.
+  window.scrollTo(0, 0)
+  for (let frame = 0; frame < 4; frame += 1) await new Promise(requestAnimationFrame)
   // Rows far down are like those at the top.
   const stops = keyTools.stopsOf().slice(0, 150)
   const looks = [
@@ -212,12 +217,15 @@ async function marks(): Promise<string[]> {
       .flatMap((each) => (each ? [getComputedStyle(each), getComputedStyle(each, '::after')] : []))
       .flatMap((style) => looks.map((name) => style[name]))
       .join(' ')
-  const active = document.activeElement
-  if (active instanceof HTMLElement) active.blur()
-  await new Promise((drawn) => requestAnimationFrame(() => requestAnimationFrame(drawn)))
   const unfocused = stops.map(look)
   const told = new Set<string>()
+  let gone = 0
   for (const [index, stop] of stops.entries()) {
+    // Drawn anew for a list that moved.
+    if (!stop.isConnected) {
+      gone += 1
+      continue
+    }
     stop.focus()
     const name = keyTools.nameOf(stop)
     if (document.activeElement === stop && look(stop) === unfocused[index])
@@ -234,5 +242,7 @@ async function marks(): Promise<string[]> {
     })
     if (!isSeen) told.add(`${name} is covered, or out of sight`)
   }
+  if (gone > stops.length / 4)
+    told.add(`${gone} of ${stops.length} stops went before they were seen`)
   return [...told]
 }

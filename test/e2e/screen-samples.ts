@@ -9,6 +9,8 @@ import { chapterPath, chapters } from '../../renderer/screens/handbook/chapters.
 
 /** Kept by `readyBook`, since the demo has no draft and no recipe. */
 export const draftId = 'plums-of-the-test'
+/** Looked into without being there: the screen says so. */
+export const absentFile = '/none/there.zip'
 export const recipeName = 'Cherries of the test'
 
 export const screenSamples: Readonly<Record<string, readonly string[]>> = {
@@ -38,7 +40,7 @@ export const screenSamples: Readonly<Record<string, readonly string[]>> = {
   '"/fruits/:id"': ['/fruits/sour_cherry'],
   '"/moves"': ['/moves'],
   '"/bring-in/:kind?"': ['/bring-in', '/bring-in/stock'],
-  '"/look-into/:file"': [lookIntoPath('/none/there.zip')],
+  '"/look-into/:file"': [lookIntoPath(absentFile)],
   '"/safekeeping"': ['/safekeeping'],
   '"/handbook/:chapter?"': chapters.map(chapterPath),
   '': ['/no-such-screen'],
