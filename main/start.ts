@@ -10,23 +10,20 @@ import {
   fetchElectron,
   fetchElectronOnce,
 } from './hosts/electron/electron-binary.ts'
-import {
-  ArgumentError,
-  readStartArguments,
-  startHelp,
-  type StartArguments,
-} from './hosts/start-arguments.ts'
+import { ArgumentError, readStartArguments, type StartArguments } from './hosts/start-arguments.ts'
+import { hostWords } from './hosts/words/host-words.ts'
 
 const root = join(import.meta.dirname, '..')
 const fetchLimitS = 20
+const words = hostWords()
 
 try {
   const wanted = readStartArguments(process.argv.slice(2))
-  if (wanted.wantsHelp) console.log(startHelp)
+  if (wanted.wantsHelp) console.log(words.argument.help)
   else await start(wanted)
 } catch (error) {
   if (error instanceof ArgumentError) {
-    console.error(`${error.message}\n\n${startHelp}`)
+    console.error(`${error.message}\n\n${words.argument.help}`)
     process.exitCode = 2
   } else {
     // Problems have words of their own; a bug is shown with where it happened.
@@ -40,20 +37,14 @@ async function start(wanted: StartArguments): Promise<void> {
   buildIfStale(root)
   const binary = wanted.host === 'browser' ? undefined : findElectron(wanted)
   if (binary) {
-    console.log('Ratafia opens in Electron.')
+    console.log(words.starts.inElectron)
     startElectron(binary, wanted)
   } else if (wanted.host === 'electron') {
-    console.error(
-      "Electron's binary is not here and could not be fetched. `npm start -- --fetch-electron`" +
-        ' tries again; `npm start -- --host browser` does without.',
-    )
+    console.error(words.starts.noElectron)
     process.exitCode = 1
   } else {
-    console.log(
-      wanted.host === 'browser'
-        ? 'Ratafia opens in a browser.'
-        : "Ratafia opens in a browser: Electron's binary is not on this machine.",
-    )
+    const { inBrowser, withoutElectron } = words.starts
+    console.log(wanted.host === 'browser' ? inBrowser : withoutElectron)
     await startBrowser(wanted)
   }
 }
@@ -62,7 +53,7 @@ function findElectron(wanted: StartArguments): string | undefined {
   const found = electronBinary(root)
   if (found) return found
   if (wanted.fetchesElectron) return fetchElectron(root)
-  const notice = () => console.error(`Fetching Electron, this once, for at most ${fetchLimitS} s …`)
+  const notice = () => console.error(words.starts.fetching(fetchLimitS))
   return fetchElectronOnce(root, fetchLimitS * 1000, notice)
 }
 
@@ -89,7 +80,7 @@ function startElectron(binary: string, wanted: StartArguments): void {
   for (const signal of ['SIGINT', 'SIGTERM', 'SIGHUP'] as const)
     process.on(signal, () => child.kill(signal))
   child.on('error', (error) => {
-    console.error(`Electron does not start: ${error.message}`)
+    console.error(words.starts.electronFails(error.message))
     process.exitCode = 1
   })
   child.on('exit', (code) => {

@@ -1,6 +1,7 @@
 /** What `npm start` can be told on the command line. */
 import { resolve } from 'node:path'
 import { parseArgs } from 'node:util'
+import { hostWords } from './words/host-words.ts'
 
 export interface StartArguments {
   host: 'electron' | 'browser' | 'any'
@@ -22,17 +23,6 @@ export class ArgumentError extends Error {
   override name = 'ArgumentError'
 }
 
-export const startHelp = `Usage: npm start [-- [OPTIONS] [FILE]]
-
-  FILE                     open the book that is in FILE, or look into the backup or export
-  --host browser|electron  where Ratafia opens (default: Electron when it is here, else a browser)
-  --no-open                print the link and wait; open no window (browser only)
-  --port N                 the port of 127.0.0.1 to use (browser only; default: any free one)
-  --cellar FILE            keep the book in FILE; a new one if there is none
-  --demo                   open the demo cellar, apart from your own
-  --fetch-electron         fetch Electron first, however long that takes
-  --help                   this text`
-
 const options = {
   host: { type: 'string' },
   'no-open': { type: 'boolean' },
@@ -45,15 +35,15 @@ const options = {
 
 export function readStartArguments(typed: readonly string[]): StartArguments {
   const { values, positionals } = parse(typed)
+  const { argument: words } = hostWords()
   const [fileToOpen, ...others] = positionals
   const { host } = values
   if (host !== undefined && host !== 'electron' && host !== 'browser')
-    throw new ArgumentError(`--host is browser or electron, not '${host}'`)
+    throw new ArgumentError(words.host(host))
   const needsBrowser = values['no-open'] === true || values.port !== undefined
-  if (host === 'electron' && needsBrowser)
-    throw new ArgumentError('--no-open and --port go with --host browser only')
-  if (values.cellar === '') throw new ArgumentError('--cellar needs the name of a file')
-  if (others.length > 0) throw new ArgumentError(`one file at a time: '${others[0]}' is too many`)
+  if (host === 'electron' && needsBrowser) throw new ArgumentError(words.browserOnly)
+  if (values.cellar === '') throw new ArgumentError(words.needsValue('--cellar'))
+  if (others.length > 0) throw new ArgumentError(words.oneFile(others[0] ?? ''))
   return {
     host: host ?? (needsBrowser ? 'browser' : 'any'),
     opensWindow: values['no-open'] !== true,
@@ -70,14 +60,23 @@ function parse(typed: readonly string[]) {
   try {
     return parseArgs({ args: [...typed], options, strict: true, allowPositionals: true })
   } catch (error) {
-    throw new ArgumentError(error instanceof Error ? error.message : String(error))
+    throw new ArgumentError(wordsOf(error instanceof Error ? error : new Error(String(error))))
   }
+}
+
+/** Of an option that Node cannot read: it names it in quotes, in English. */
+function wordsOf(error: Error): string {
+  const [, name = error.message] = /'([^' ]*)/.exec(error.message) ?? []
+  const { unknown, needsValue, takesNone } = hostWords().argument
+  const known = Object.entries(options).find(([option]) => `--${option}` === name)
+  if (!known) return unknown(name)
+  return known[1].type === 'boolean' ? takesNone(name) : needsValue(name)
 }
 
 function readPort(typed: string | undefined): number {
   if (typed === undefined) return 0
   const port = Number(typed)
   if (!/^\d+$/.test(typed) || port > 65_535)
-    throw new ArgumentError(`--port is a whole number from 0 to 65535, not '${typed}'`)
+    throw new ArgumentError(hostWords().argument.port(typed))
   return port
 }

@@ -43,14 +43,15 @@ describe('readStartArguments', () => {
   })
 
   it.each([
-    [['--nope'], '--nope'],
+    [['--nope'], "no option '--nope'"],
+    [['--demo=yes'], '--demo takes no value'],
     [['one.ratafia', 'two.ratafia'], "'two.ratafia' is too many"],
     [['--host', 'firefox'], "not 'firefox'"],
     [['--port', '1.5'], "not '1.5'"],
     [['--port', '-1'], '--port'],
     [['--port', '65536'], "not '65536'"],
-    [['--port'], '--port'],
-    [['--cellar', ''], '--cellar'],
+    [['--port'], '--port needs a value'],
+    [['--cellar', ''], '--cellar needs a value'],
     [['--host', 'electron', '--no-open'], 'browser only'],
   ])('refuses %j and says what is wrong', (typed, words) => {
     expect(() => readStartArguments(typed)).toThrow(ArgumentError)

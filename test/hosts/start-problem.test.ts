@@ -66,6 +66,13 @@ describe('the words of a host', () => {
     },
   )
 
+  it('tell of each option in both languages', () => {
+    const optionsIn = (language: 'en' | 'pl') =>
+      hostWords(language).argument.help.match(/--[a-z-]+/g)
+    expect(optionsIn('pl')).toEqual(optionsIn('en'))
+    expect(hostWords('pl').argument.help).not.toBe(hostWords('en').argument.help)
+  })
+
   it.each([
     ['pl_PL.UTF-8', polish],
     ['de_DE.UTF-8', english],

@@ -2,6 +2,7 @@
 import { randomBytes } from 'node:crypto'
 import { join } from 'node:path'
 import { openService } from '../open-service.ts'
+import { hostWords } from '../words/host-words.ts'
 import { openServer } from './open-server.ts'
 import { openWindow } from './open-window.ts'
 
@@ -50,6 +51,5 @@ export async function startBrowserHost(options: BrowserHostOptions): Promise<voi
 
   const link = `${server.origin}/#${token}${firstPath === '/' ? '' : firstPath}`
   console.log(`Ratafia is open at ${link}`)
-  if (options.opensWindow)
-    openWindow(link, () => console.error('No window could be opened: open the link above.'))
+  if (options.opensWindow) openWindow(link, () => console.error(hostWords().starts.noWindow))
 }

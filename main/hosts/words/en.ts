@@ -1,4 +1,4 @@
-/** What a host says where no screen is there to say it: why it cannot start, and its menu. */
+/** What a host says where no screen is there to say it: how it is started, why it cannot, and its menu. */
 import type { BookErrorKind } from '../../cellar/book-error.ts'
 
 const otherFile = 'name another book with --cellar FILE'
@@ -10,6 +10,35 @@ export const en = {
   },
   waits: (file) => `Quit Ratafia, then open ${file}.`,
   showBook: 'Show the Cellar Book’s File',
+  argument: {
+    help: `Usage: npm start [-- [OPTIONS] [FILE]]
+
+  FILE                     open the book that is in FILE, or look into the backup or export
+  --host browser|electron  where Ratafia opens (default: Electron when it is here, else a browser)
+  --no-open                print the link and wait; open no window (browser only)
+  --port N                 the port of 127.0.0.1 to use (browser only; default: any free one)
+  --cellar FILE            keep the book in FILE; a new one if there is none
+  --demo                   open the demo cellar, apart from your own
+  --fetch-electron         fetch Electron first, however long that takes
+  --help                   this text`,
+    host: (typed) => `--host is browser or electron, not '${typed}'`,
+    browserOnly: '--no-open and --port go with --host browser only',
+    needsValue: (option) => `${option} needs a value`,
+    takesNone: (option) => `${option} takes no value`,
+    unknown: (option) => `there is no option '${option}'`,
+    oneFile: (typed) => `one file at a time: '${typed}' is too many`,
+    port: (typed) => `--port is a whole number from 0 to 65535, not '${typed}'`,
+  },
+  starts: {
+    inElectron: 'Ratafia opens in Electron.',
+    inBrowser: 'Ratafia opens in a browser.',
+    withoutElectron: "Ratafia opens in a browser: Electron's binary is not on this machine.",
+    noElectron:
+      "Electron's binary is not here and could not be fetched. `npm start -- --fetch-electron` tries again; `npm start -- --host browser` does without.",
+    fetching: (seconds) => `Fetching Electron, this once, for at most ${seconds} s …`,
+    electronFails: (message) => `Electron does not start: ${message}`,
+    noWindow: 'No window could be opened: open the link above.',
+  },
   problem: {
     bookNewer: (file) =>
       `Ratafia cannot open ${file}: it was written by a newer Ratafia.\nUpdate this one. The book was not touched.`,
@@ -58,6 +87,20 @@ export interface HostWords {
   title: Readonly<Record<'cannotStart' | 'otherBookOpen', string>>
   waits: (file: string) => string
   showBook: string
+  /** What can be typed after the program, and what is wrong with what was. */
+  argument: Readonly<Record<'help' | 'browserOnly', string>> &
+    Readonly<
+      Record<
+        'host' | 'needsValue' | 'takesNone' | 'unknown' | 'oneFile' | 'port',
+        (typed: string) => string
+      >
+    >
+  starts: Readonly<
+    Record<'inElectron' | 'inBrowser' | 'withoutElectron' | 'noElectron' | 'noWindow', string>
+  > & {
+    readonly fetching: (seconds: number) => string
+    readonly electronFails: (message: string) => string
+  }
   /** `where` is the file, or the port. */
   problem: Readonly<Record<StartProblemCode, (where: string) => string>>
 }

@@ -10,6 +10,35 @@ export const pl = {
   },
   waits: (file) => `Zamknij Ratafię, a potem otwórz ${file}.`,
   showBook: 'Pokaż plik księgi piwniczki',
+  argument: {
+    help: `Użycie: npm start [-- [OPCJE] [PLIK]]
+
+  PLIK                     otwiera księgę z PLIKU albo zagląda do kopii lub eksportu
+  --host browser|electron  gdzie otwiera się Ratafia (domyślnie: Electron, gdy tu jest, inaczej przeglądarka)
+  --no-open                wypisuje adres i czeka; nie otwiera okna (tylko w przeglądarce)
+  --port N                 port adresu 127.0.0.1 (tylko w przeglądarce; domyślnie dowolny wolny)
+  --cellar PLIK            trzyma księgę w PLIKU; gdy go nie ma, zakłada nową
+  --demo                   otwiera piwniczkę pokazową, osobno od Twojej
+  --fetch-electron         najpierw pobiera Electron, choćby to długo trwało
+  --help                   ten tekst`,
+    host: (typed) => `--host to browser albo electron, nie '${typed}'`,
+    browserOnly: '--no-open i --port idą w parze tylko z --host browser',
+    needsValue: (option) => `${option} wymaga wartości`,
+    takesNone: (option) => `${option} nie przyjmuje wartości`,
+    unknown: (option) => `nie ma opcji '${option}'`,
+    oneFile: (typed) => `jeden plik naraz: '${typed}' to o jeden za dużo`,
+    port: (typed) => `--port to liczba całkowita od 0 do 65535, nie '${typed}'`,
+  },
+  starts: {
+    inElectron: 'Ratafia otwiera się w Electronie.',
+    inBrowser: 'Ratafia otwiera się w przeglądarce.',
+    withoutElectron: 'Ratafia otwiera się w przeglądarce: na tym komputerze nie ma Electrona.',
+    noElectron:
+      'Electrona tu nie ma i nie udało się go pobrać. `npm start -- --fetch-electron` spróbuje znowu; `npm start -- --host browser` obejdzie się bez niego.',
+    fetching: (seconds) => `Pobieram Electron, tylko ten raz, najwyżej przez ${seconds} s …`,
+    electronFails: (message) => `Electron się nie uruchamia: ${message}`,
+    noWindow: 'Nie udało się otworzyć okna: otwórz powyższy adres.',
+  },
   problem: {
     bookNewer: (file) =>
       `Ratafia nie może otworzyć ${file}: tę księgę zapisała nowsza Ratafia.\nZaktualizuj tę. Księgi nie ruszono.`,
