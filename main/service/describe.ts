@@ -49,12 +49,24 @@ export function pantryLot(id: string, lot: LotState): PantryLot {
   }
 }
 
+/** A lot is told the same until something happens to it: a book of decades tells thousands at once. */
+const toldLots = new WeakMap<BottleState, BottleLot>()
+
 export function bottleLot(id: string, lot: BottleState, batchName: string): BottleLot {
+  const name = lot.name ?? batchName
+  const known = toldLots.get(lot)
+  if (known?.id === id && known.name === name) return known
+  const told = tellLot(id, lot, name)
+  toldLots.set(lot, told)
+  return told
+}
+
+function tellLot(id: string, lot: BottleState, name: string): BottleLot {
   const liquid = describeLiquid(lot.perBottle)
   return {
     id,
     batchId: lot.batchId,
-    name: lot.name ?? batchName,
+    name,
     bottledAt: instant(lot.bottledAtMs),
     bottleSizeMl: lot.bottleSizeMl,
     filledCount: lot.filledCount,
@@ -64,12 +76,24 @@ export function bottleLot(id: string, lot: BottleState, batchName: string): Bott
   }
 }
 
+const jarsOfCellar = new WeakMap<CellarState, ReadonlyMap<string, [string, JarState][]>>()
+
+function jarsByBatch(cellar: CellarState): ReadonlyMap<string, [string, JarState][]> {
+  const known = jarsOfCellar.get(cellar)
+  if (known) return known
+  const found = Map.groupBy(cellar.jars, ([, { batchId }]) => batchId)
+  jarsOfCellar.set(cellar, found)
+  return found
+}
+
 /** The batch's jars as they stand now. */
-export function jarsOf(cellar: CellarState, batchId: string, nowMs: number) {
-  const jars = new Map<string, JarState>()
-  for (const [id, jar] of cellar.jars)
-    if (jar.batchId === batchId) jars.set(id, settledJar(jar, Math.max(nowMs, jar.atMs)))
-  return jars
+export function jarsOf(
+  cellar: CellarState,
+  batchId: string,
+  nowMs: number,
+): ReadonlyMap<string, JarState> {
+  const own = jarsByBatch(cellar).get(batchId) ?? []
+  return new Map(own.map(([id, jar]) => [id, settledJar(jar, Math.max(nowMs, jar.atMs))]))
 }
 
 export function batchSummary(

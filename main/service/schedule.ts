@@ -8,7 +8,6 @@ import {
   dayOf,
   fadingTasks,
   forecastJars,
-  settledJar,
   stepsOf,
   toldTask,
   type BatchToSchedule,
@@ -20,6 +19,7 @@ import type { Batch } from '../../shared/schemas/cellar.ts'
 import type { Plan } from '../../shared/schemas/drafts.ts'
 import type { Task } from '../../shared/schemas/tasks.ts'
 import { batchSteeping, type BatchSteeping } from './batch-steeping.ts'
+import { jarsOf } from './describe.ts'
 import { nowMs } from './handlers/handler.ts'
 import type { Session } from './session.ts'
 import { shelfNews, shelfNewsOf } from './shelf-news.ts'
@@ -64,14 +64,10 @@ export const todayOf = (session: Session): string => dayOf(nowMs(session), timeZ
 function knownOf(session: Session, batchId: string | undefined) {
   const { book, ledger } = session
   const { cellar } = ledger.folded
-  const jarsByBatch = new Map<string, [string, JarState][]>()
-  for (const [jarId, jar] of cellar.jars)
-    jarsByBatch.set(jar.batchId, [...(jarsByBatch.get(jar.batchId) ?? []), [jarId, jar]])
   const strengths = [...cellar.lots.values()].flatMap(({ goods, matter }) =>
     goods.kind === 'spirit' && matter.ethanolG > leastSpiritG ? [goods.strengthPctVol] : [],
   )
   return {
-    jarsByBatch,
     shelf: batchId === undefined ? shelfNews(session) : shelfNewsOf(session, batchId),
     capacities: new Map(allJars(book).map(({ id, capacityMl }) => [id, capacityMl])),
     plans: new Map(plansOf(session, batchId).map((plan) => [plan.batchId, plan])),
@@ -96,12 +92,7 @@ function toSchedule(
 ): BatchToSchedule {
   const { cellar, steps } = session.ledger.folded
   const progress = cellar.batches.get(batch.id)
-  const jars = new Map(
-    (known.jarsByBatch.get(batch.id) ?? []).map(([jarId, jar]) => [
-      jarId,
-      settledJar(jar, Math.max(now, jar.atMs)),
-    ]),
-  )
+  const jars = jarsOf(cellar, batch.id, now)
   const lots = (progress?.bottleLotIds ?? [])
     .flatMap((id) => {
       const lot = cellar.bottles.get(id)
