@@ -52,6 +52,18 @@ async function measure(file: string, size: Size): Promise<void> {
   await ask('bottles.list', {}, raw.lotsMs, 'the lots')
   await ask('batches.list', {}, raw.movesMs, 'the moves')
   await ask('today.list', {}, raw.movesMs, 'the moves')
+  // One with fruit in its jars, and the oldest.
+  const batches = await answered(service, 'batches.list', {})
+  const steeping = batches.find(({ stage }) => stage === 'steeping')
+  for (const summary of [steeping, batches[0]])
+    if (summary) {
+      const { id: batchId } = summary.batch
+      await ask('batches.page', { batchId }, raw.movesMs, 'the moves')
+      await ask('batches.curve', { batchId, points: 400 }, raw.movesMs, 'the moves')
+      await ask('batches.forecast', { batchId }, raw.movesMs, 'the moves')
+    }
+  await ask('season.calendar', {}, raw.movesMs, 'the moves')
+  await ask('season.compare', {}, raw.movesMs, 'the moves')
   await ask('cellar.costs', {}, raw.movesMs, 'the moves')
   const page = { from: 0, count: 100 }
   await ask('moves.list', { ...page, filter: {} }, raw.movesMs, 'the moves')
