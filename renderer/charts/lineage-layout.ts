@@ -39,8 +39,8 @@ export interface LineageLayout {
   readonly streams: readonly PlacedStream[]
 }
 
-/** Words of a place need this; what is thicker is drawn thicker. */
-const boxPx = 46
+/** Words of a place need this, two lines and an amount; what is thicker is drawn thicker. */
+const boxRem = 3.2
 const gapPx = 10
 /** The tallest column's matter, so that a solera of forty years still fits a screen or two. */
 const tallestPx = 420
@@ -49,7 +49,13 @@ const thinnestPx = 1
 const traceG = 0.1
 const sweeps = 4
 
-export function lineageLayout(lineage: Lineage, amount: LineageAmount): LineageLayout {
+/** `remPx` is the size of the words: pixels to a rem. */
+export function lineageLayout(
+  lineage: Lineage,
+  amount: LineageAmount,
+  remPx: number,
+): LineageLayout {
+  const boxPx = boxRem * remPx
   const links = lineage.links
     .map(({ from, to, matter }) => ({ from, to, amountG: amountOf(matter, amount) }))
     .filter(({ amountG }) => amountG >= traceG)

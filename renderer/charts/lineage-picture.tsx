@@ -11,6 +11,7 @@ import {
   type LineageLayout,
   type PlacedNode,
 } from './lineage-layout.ts'
+import { rootPx } from '../parts/root-px.ts'
 import styles from './lineage-picture.module.css'
 import { listFormat } from '../parts/formatters/formatters.ts'
 
@@ -30,7 +31,8 @@ const plainInk = 'color-mix(in oklab, var(--glass-line) 55%, var(--paper))'
 
 export function LineagePicture({ lineage, amount, nameOf, colourOf }: LineagePictureProps) {
   const t = useWords()
-  const layout = useMemo(() => lineageLayout(lineage, amount), [lineage, amount])
+  const [remPx] = useState(rootPx)
+  const layout = useMemo(() => lineageLayout(lineage, amount, remPx), [lineage, amount, remPx])
   const [toldKey, setToldKey] = useState<string>()
   const words = useNodeWords(layout, nameOf)
   const told = layout.nodes.find(({ node }) => node.key === toldKey)

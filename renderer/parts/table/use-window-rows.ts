@@ -4,6 +4,7 @@
  */
 import { useLayoutEffect, useRef, useState, type RefObject } from 'react'
 import { defaultRangeExtractor, useWindowVirtualizer } from '@tanstack/react-virtual'
+import { rootPx } from '../root-px.ts'
 
 export interface WindowRows<Element extends HTMLElement> {
   /** Put on what holds the rows. */
@@ -15,8 +16,6 @@ export interface WindowRows<Element extends HTMLElement> {
   readonly belowPx: number
   scrollTo: (index: number) => void
 }
-
-const rootPx = () => Number.parseFloat(getComputedStyle(document.documentElement).fontSize) || 16
 
 export function useWindowRows<Element extends HTMLElement>(
   count: number,

@@ -98,7 +98,7 @@ describe('taste panels', () => {
 
 describe('lineageLayout', () => {
   it('stands each depth in a column, none over another', () => {
-    const { columns, nodes, heightPx } = lineageLayout(lineage, 'mass')
+    const { columns, nodes, heightPx } = lineageLayout(lineage, 'mass', 16)
     expect(columns).toBe(4)
     const overlaps = nodes.flatMap((one) =>
       nodes.filter(
@@ -116,8 +116,16 @@ describe('lineageLayout', () => {
     }
   })
 
+  it('gives words their room, more of it where they are larger', () => {
+    for (const remPx of [16, 20, 32]) {
+      const least = Math.min(...lineageLayout(lineage, 'mass', remPx).nodes.map((n) => n.heightPx))
+      // Two lines of a name at 0.9375 rem, an amount at 0.8125 rem, by their line heights.
+      expect(least).toBeGreaterThanOrEqual((2 * 0.9375 * 1.1 + 0.8125 * 1.2) * remPx)
+    }
+  })
+
   it('draws streams as thick as what passed, within the bars they join', () => {
-    const { streams, nodes } = lineageLayout(lineage, 'mass')
+    const { streams, nodes } = lineageLayout(lineage, 'mass', 16)
     const barOf = (key: string) => nodes.find(({ node }) => node.key === key)
     for (const stream of streams) {
       const link = lineage.links.find(({ from, to }) => from === stream.from && to === stream.to)
@@ -135,7 +143,7 @@ describe('lineageLayout', () => {
   })
 
   it('leaves out what holds none of the matter asked for', () => {
-    const { nodes } = lineageLayout(lineage, 'sugarG')
+    const { nodes } = lineageLayout(lineage, 'sugarG', 16)
     const keys = nodes.map(({ node }) => node.key)
     expect(keys).toContain('lot:sugar')
     expect(keys).not.toContain('lot:spirit')
@@ -155,16 +163,16 @@ describe('lineageLayout', () => {
       origins: [],
       destinations: [],
     }
-    expect(lineageLayout(back, 'mass').streams).toHaveLength(2)
+    expect(lineageLayout(back, 'mass', 16).streams).toHaveLength(2)
     const nodes = Array.from({ length: 200 }, (_, index) => node(`jar:${index}@x`, index % 8))
     const links = nodes.slice(1).map((to, index) => link(nodes[index]?.key ?? '', to.key))
-    const many = lineageLayout({ nodes, links, origins: [], destinations: [] }, 'mass')
+    const many = lineageLayout({ nodes, links, origins: [], destinations: [] }, 'mass', 16)
     expect(many.nodes).toHaveLength(200)
     expect(many.nodes.every(({ topPx }) => Number.isFinite(topPx))).toBe(true)
   })
 
   it('has nothing to draw of nothing', () => {
     const empty = { nodes: [], links: [], origins: [], destinations: [] }
-    expect(lineageLayout(empty, 'mass').nodes).toEqual([])
+    expect(lineageLayout(empty, 'mass', 16).nodes).toEqual([])
   })
 })
