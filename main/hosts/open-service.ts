@@ -30,8 +30,8 @@ export interface OpenedService {
 
 export async function openService(options: OpenServiceOptions): Promise<OpenedService> {
   const { fileToOpen, cellarFile } = options
-  const kind = fileToOpen === undefined ? undefined : kindOfFile(fileToOpen)
-  const bookToOpen = kind === 'book' ? fileToOpen : undefined
+  const isArchive = fileToOpen !== undefined && kindOfFile(fileToOpen) === 'archive'
+  const bookToOpen = isArchive ? undefined : fileToOpen
   if (bookToOpen !== undefined && cellarFile !== undefined)
     throw new StartProblem('twoBooks', bookToOpen)
   const ownFile = bookToOpen ?? cellarFile ?? join(usualFolder(), 'cellar.ratafia')
@@ -51,7 +51,6 @@ export async function openService(options: OpenServiceOptions): Promise<OpenedSe
       backsUp: true,
       fillDemo,
     })
-    const isArchive = kind === 'archive' && fileToOpen !== undefined
     return { service, ownFile, firstPath: isArchive ? lookIntoPath(fileToOpen) : '/' }
   } catch (error) {
     // Started with the demo, the maker's own book is not opened at all.

@@ -8,6 +8,7 @@ import type { MovePage } from '../../shared/schemas/all-moves.ts'
 import type { FruitPage } from '../../shared/schemas/fruits.ts'
 import { expect, test } from './cellar-test.ts'
 import { startHost, type HostProcess } from './host-process.ts'
+import { goTo } from './quiet-page.ts'
 import { answer, draftId, readyBook, recipeName } from './screen-samples.ts'
 
 test.describe.configure({ timeout: 300_000 })
@@ -138,9 +139,7 @@ test('a dialog takes the focus, keeps it, and gives it back', async ({ folder, p
   await page.goto(host.link)
   const faults: string[] = []
   for (const [file, { path, first, by, item, blindRules = [] }] of Object.entries(dialogs)) {
-    await page.evaluate((hash) => {
-      location.hash = hash
-    }, path)
+    await goTo(page, path)
     await first?.(page)
     const opener = page.getByRole('button', { name: by, exact: true }).first()
     await opener.focus()
@@ -190,9 +189,7 @@ test('a menu opens on its first line, goes by arrows, and Escape gives the focus
     ['/today', /^Put off: Filter, /],
     ['/shelf/sour-cherry-2025-bottles', /^More for /],
   ] as const) {
-    await page.evaluate((hash) => {
-      location.hash = hash
-    }, path)
+    await goTo(page, path)
     const opener = page.getByRole('button', { name: by }).first()
     await opener.focus()
     await page.keyboard.press('ArrowDown')

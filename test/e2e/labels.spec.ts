@@ -7,6 +7,7 @@ import type { Answer } from '../../shared/channels.ts'
 import { expect, test as plain, type Page } from '@playwright/test'
 import { compared } from './compare-with-print.ts'
 import { startHost, type HostProcess } from './host-process.ts'
+import { goTo } from './quiet-page.ts'
 
 /** The demo is made once for all tests of this file: none of them changes what is in its bottles. */
 const test = plain.extend<object, { demo: HostProcess }>({
@@ -35,12 +36,7 @@ async function openLabels(page: Page, demo: HostProcess, count: number) {
   if (!page.url().startsWith(demo.origin)) await page.goto(demo.link)
   const lots = (await answer(demo, 'bottles.list')).filter((lot) => lot.count > 0)
   const ids = lots.slice(0, count).map(({ id }) => id)
-  await page.evaluate(
-    (path) => {
-      location.hash = path
-    },
-    `#/labels?lots=${ids.join(',')}`,
-  )
+  await goTo(page, `/labels?lots=${ids.join(',')}`)
   await expect(page.getByRole('heading', { name: 'Labels', level: 1 })).toBeVisible()
   await expect(page.getByText(/^\d+ labels? on \d+ sheets?$/)).toBeVisible()
 }
@@ -83,9 +79,7 @@ test('labels of the demo are chosen, written, looked at and saved', async ({ dem
   await expect(page.getByText(/The PDF is made/)).toBeVisible()
 
   // What was chosen is there the next time.
-  await page.evaluate(() => {
-    location.hash = '#/shelf'
-  })
+  await goTo(page, '/shelf')
   await openLabels(page, demo, 1)
   await expect(page.getByRole('radio', { name: 'Glass' })).toBeChecked()
 })

@@ -11,6 +11,7 @@ import { leavesOf } from '../screens/app/words/word-keys.ts'
 import { expect, test } from './cellar-test.ts'
 import { lookIntoPath } from '../../main/hosts/file-to-open.ts'
 import { startHost } from './host-process.ts'
+import { goTo } from './quiet-page.ts'
 import { absentFile, draftId, readyBook, recipeName, screenSamples } from './screen-samples.ts'
 
 // Some sixty addresses and dialogs, on a machine that may be busy.
@@ -94,7 +95,7 @@ test('every screen, dialog and form in Polish is Polish', async ({ folder, page 
     for (const told of wrongIn(texts, own)) faults.push(`${where}: ${told}`)
   }
   const open = async (path: string) => {
-    await page.evaluate(goTo, path)
+    await goTo(page, path)
     await page.locator('h1').first().waitFor()
     await settled(page)
   }
@@ -167,10 +168,6 @@ async function settled(page: Page): Promise<void> {
 }
 
 // What follows runs in the page.
-
-function goTo(path: string) {
-  location.hash = path
-}
 
 function whatIsRead(page: Page): Promise<string[]> {
   return page.evaluate(() => {

@@ -2,7 +2,7 @@
 import { join } from 'node:path'
 import { expect, test } from './cellar-test.ts'
 import { startHost } from './host-process.ts'
-import { countRequests } from './quiet-page.ts'
+import { countRequests, goTo } from './quiet-page.ts'
 
 test.describe.configure({ timeout: 120_000 })
 
@@ -23,9 +23,7 @@ test('a screen goes on paper without what is there to be worked', async ({ folde
   ]) {
     await page.emulateMedia({ media: 'screen' })
     await page.setViewportSize({ width: 1280, height: 900 })
-    await page.evaluate((hash) => {
-      location.hash = hash
-    }, path)
+    await goTo(page, path)
     await isQuiet()
     await expect(page.getByRole('navigation').first()).toBeVisible()
     const charts = await page.locator('.recharts-surface').count()

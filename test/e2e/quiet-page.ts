@@ -1,5 +1,11 @@
-/** When a screen has come to rest. */
+/** From screen to screen, and when one has come to rest. */
 import { expect, type Page } from '@playwright/test'
+
+/** As a link within the program leads: the page stays. */
+export const goTo = (page: Page, path: string): Promise<void> =>
+  page.evaluate((hash) => {
+    location.hash = hash
+  }, path)
 
 /** Waits until the screen has asked for all it needs, and nothing more follows. */
 export function countRequests(page: Page): () => Promise<void> {

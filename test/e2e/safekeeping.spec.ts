@@ -4,7 +4,7 @@ import { dirname, join } from 'node:path'
 import { AxeBuilder } from '@axe-core/playwright'
 import { en } from '../../renderer/app/words/en.ts'
 import { expect, test } from './cellar-test.ts'
-import { startHost } from './host-process.ts'
+import { startHost, type HostProcess } from './host-process.ts'
 
 const buy = (key: string, massG: number) => ({
   key,
@@ -19,6 +19,21 @@ const buy = (key: string, massG: number) => ({
   ],
 })
 
+/** A jar, and a first purchase. */
+async function beginBook(ratafia: HostProcess): Promise<void> {
+  await ratafia.call('jars.add', {
+    jars: [{ id: 'j', name: 'Jar', shape: 'jar', capacityMl: 4000, isRetired: false }],
+  })
+  await ratafia.call('moves.record', buy('first', 1000))
+}
+
+async function backUp(ratafia: HostProcess): Promise<void> {
+  await ratafia.call('backups.start', { jobId: 'b' })
+  await expect
+    .poll(() => ratafia.call('backups.job', { jobId: 'b' }), { timeout: 30_000 })
+    .toMatchObject({ value: { state: 'done' } })
+}
+
 test('back up, change, go back, and the book of before is kept', async ({
   ratafia,
   page,
@@ -26,10 +41,7 @@ test('back up, change, go back, and the book of before is kept', async ({
 }) => {
   page.setDefaultTimeout(15_000)
   test.setTimeout(90_000)
-  await ratafia.call('jars.add', {
-    jars: [{ id: 'j', name: 'Jar', shape: 'jar', capacityMl: 4000, isRetired: false }],
-  })
-  await ratafia.call('moves.record', buy('first', 1000))
+  await beginBook(ratafia)
   await page.goto(`${ratafia.origin}/#/safekeeping`)
   await page.getByRole('link', { name: 'Safekeeping' }).click()
 
@@ -73,14 +85,8 @@ test('opened with a backup, an empty cellar shows what is in it, and takes it', 
 }) => {
   page.setDefaultTimeout(15_000)
   test.setTimeout(90_000)
-  await ratafia.call('jars.add', {
-    jars: [{ id: 'j', name: 'Jar', shape: 'jar', capacityMl: 4000, isRetired: false }],
-  })
-  await ratafia.call('moves.record', buy('first', 1000))
-  await ratafia.call('backups.start', { jobId: 'b' })
-  await expect
-    .poll(() => ratafia.call('backups.job', { jobId: 'b' }), { timeout: 30_000 })
-    .toMatchObject({ value: { state: 'done' } })
+  await beginBook(ratafia)
+  await backUp(ratafia)
   const [backup = ''] = readdirSync(join(folder, 'backups'))
   const archive = join(folder, '50 % #1.zip')
   copyFileSync(join(folder, 'backups', backup), archive)
@@ -109,14 +115,8 @@ test('opened with a backup, an empty cellar shows what is in it, and takes it', 
 test('a damaged book is not opened, but gone back from', async ({ ratafia, page, folder }) => {
   page.setDefaultTimeout(15_000)
   test.setTimeout(90_000)
-  await ratafia.call('jars.add', {
-    jars: [{ id: 'j', name: 'Jar', shape: 'jar', capacityMl: 4000, isRetired: false }],
-  })
-  await ratafia.call('moves.record', buy('first', 1000))
-  await ratafia.call('backups.start', { jobId: 'b' })
-  await expect
-    .poll(() => ratafia.call('backups.job', { jobId: 'b' }), { timeout: 30_000 })
-    .toMatchObject({ value: { state: 'done' } })
+  await beginBook(ratafia)
+  await backUp(ratafia)
   await ratafia.stop()
   const file = join(folder, 'cellar.ratafia')
   const bytes = readFileSync(file)

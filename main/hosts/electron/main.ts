@@ -99,15 +99,14 @@ async function start(): Promise<void> {
 /** One book at a time: another has to wait for the end of this one; an archive can be looked into. */
 function comeForward(file: string | undefined): void {
   if (file === undefined || file === bookFile) return showWindow()
+  let why = hostWords().waits(file)
   try {
     if (kindOfFile(file) === 'archive') return showWindow(lookIntoPath(file))
-    showWindow()
-    dialog.showErrorBox(hostWords().title.otherBookOpen, hostWords().waits(file))
   } catch (error) {
-    showWindow()
-    const message = error instanceof Error ? error.message : String(error)
-    dialog.showErrorBox(hostWords().title.otherBookOpen, message)
+    why = error instanceof Error ? error.message : String(error)
   }
+  showWindow()
+  dialog.showErrorBox(hostWords().title.otherBookOpen, why)
 }
 
 /** With a path that screen; without one a window that is open keeps its own. */

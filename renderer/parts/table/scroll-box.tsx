@@ -18,9 +18,11 @@ export function ScrollBox({ label, className, children }: ScrollBoxProps) {
     const box = ref.current
     if (!box) return
     const look = () => {
-      const isScrolled = box.scrollWidth > box.clientWidth || box.scrollHeight > box.clientHeight
-      // What can be worked in it is scrolled to by Tab.
-      setStop(isScrolled && box.querySelector(workable) === null)
+      // What can be worked in it is scrolled to by Tab: only without it the box need be measured.
+      setStop(
+        box.querySelector(workable) === null &&
+          (box.scrollWidth > box.clientWidth || box.scrollHeight > box.clientHeight),
+      )
     }
     look()
     window.addEventListener('resize', look)

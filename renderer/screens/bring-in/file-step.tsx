@@ -111,10 +111,11 @@ function HowToRead({ state: { reading, choices, setChoices } }: { state: FileSta
 /** The first lines, to see whether letters and columns came out right. */
 function Begin({ table: { heads, rows } }: { table: SheetTable }) {
   const t = useWords()
+  const caption = t('sheets.file.begin', { count: rows.length })
   return (
-    <ScrollBox label={t('sheets.file.begin', { count: rows.length })} className={styles.frame}>
+    <ScrollBox label={caption} className={styles.frame}>
       <table className={styles.begin}>
-        <caption>{t('sheets.file.begin', { count: rows.length })}</caption>
+        <caption>{caption}</caption>
         <thead>
           <tr>
             {heads.map((head, at) => (

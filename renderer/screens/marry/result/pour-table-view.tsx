@@ -57,11 +57,9 @@ export function PourTableView({ table, places }: { table: PourTable; places: Pla
       <Section
         title={t('marry.pour.title')}
         actions={
-          <span className={styles.print}>
-            <Button kind="quiet" onPress={() => window.print()}>
-              {t('marry.pour.print')}
-            </Button>
-          </span>
+          <Button kind="quiet" onPress={() => window.print()}>
+            {t('marry.pour.print')}
+          </Button>
         }
       >
         <Table<Line>
